@@ -1,0 +1,33 @@
+import type { Basis, Caution } from './caution.ts';
+import type { Quantity } from './quantity.ts';
+
+/** `undecided`: the limit lies inside the uncertainty of the reading, so nobody can tell. It is not a pass. */
+export type Verdict = 'meets' | 'fails' | 'undecided';
+
+/** A reading judged against a limit. */
+export interface Assessment<U extends string = string> {
+  /** What can be said. */
+  readonly verdict: Verdict;
+  /** What was measured, or computed from what was measured. */
+  readonly measured: Quantity<U>;
+  /** What it was judged against, in the unit in which the limit was given. */
+  readonly limit: Quantity<U>;
+  /** Room to the limit; below 0 on the wrong side of it. */
+  readonly gap: Quantity<U>;
+  /** Half the width in which the true value lies, where the errors of the instruments were given. */
+  readonly uncertainty?: Quantity<U> | undefined;
+  /** What belongs with the verdict. */
+  readonly cautions: readonly Caution[];
+  /** Where the figures come from. */
+  readonly basis: readonly Basis[];
+}
+
+/**
+ * The verdict for a gap to a limit. A reading exactly on the limit meets it; `scale` is the size of the numbers that
+ * were subtracted, whose round-off may hide in the gap.
+ */
+export function judge(gap: number, uncertainty: number, scale: number): Verdict {
+  const slack = 1e-12 * scale;
+  if (gap >= uncertainty - slack) return 'meets';
+  return gap <= -uncertainty + (uncertainty > 0 ? slack : 0) ? 'fails' : 'undecided';
+}

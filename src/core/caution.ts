@@ -1,0 +1,47 @@
+import type { Quantity } from './quantity.ts';
+
+/** Every caution this library can raise. The words for each stand in `coating-math/messages`. */
+export type CautionCode =
+  | 'resin-contact'
+  | 'isocyanate-vapour'
+  | 'silica-dust'
+  | 'pot-life-rule-of-thumb'
+  | 'heat-in-the-pail'
+  | 'batch-does-not-fit'
+  | 'batch-capped-by-mass'
+  | 'film-below-graduation'
+  | 'pore-coat-is-no-film'
+  | 'deduction-left-in'
+  | 'margin-undecided'
+  | 'condensation-risk'
+  | 'margin-only-now'
+  | 'leftover-material'
+  | 'estimate-without-test-square';
+
+/** A finding beside an answer: the answer stands, and this belongs with it. */
+export interface Caution {
+  /** What it is about; stable, for programs. */
+  readonly code: CautionCode;
+  /** `note`: good to know. `caution`: may cost the floor. `danger`: may hurt somebody. */
+  readonly severity: 'note' | 'caution' | 'danger';
+  /** The numbers and names that belong into its words. */
+  readonly params: Readonly<Record<string, Quantity | string | number>>;
+  /** Id in the register of sources. */
+  readonly source: string;
+}
+
+/** Where a figure comes from: enough to check it with a pencil. */
+export interface Basis {
+  /** Name of the figure within its answer. */
+  readonly id: string;
+  /** The public function that computed it, with its folder: `film.wetThickness`. */
+  readonly function: string;
+  /** The formula in plain signs. */
+  readonly formula: string;
+  /** What went in. */
+  readonly inputs: Readonly<Record<string, unknown>>;
+  /** Id in the register of sources. */
+  readonly source: string;
+  /** What was assumed, where something was. */
+  readonly assumption?: string | undefined;
+}

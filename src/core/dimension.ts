@@ -1,0 +1,42 @@
+/**
+ * An exact positive number: a number that means its decimal digits, or a fraction where those would not end. A part
+ * of a fraction is text where a double would not hold all its digits.
+ */
+export type Exact = number | readonly [numerator: number | string, denominator: number | string];
+
+/** All units in which one kind of quantity may be given, each by its exact definition. */
+export interface Dimension<U extends string> {
+  /** Plain name of the kind, as it stands in messages. */
+  readonly name: string;
+  /** One unit in base units, exactly. */
+  readonly exact: Readonly<Record<U, Exact>>;
+  /** The same as doubles, in a table without prototype, so that no inherited name passes for a unit. */
+  readonly factor: Readonly<Record<string, number | undefined>>;
+  /** The unit looked up last and its factor, see {@link factorOf}. */
+  lastUnit: unknown;
+  lastFactor: number | undefined;
+}
+
+/** Sets up one kind of quantity from its exact definitions. */
+export function dimension<U extends string>(name: string, exact: Readonly<Record<U, Exact>>): Dimension<U> {
+  const factor = Object.create(null) as Record<U, number>;
+  for (const unit in exact) factor[unit] = toDouble(exact[unit]);
+  return { name, exact, factor, lastUnit: '', lastFactor: undefined };
+}
+
+/** The nearest double, or one beside it. */
+export function toDouble(exact: Exact): number {
+  return typeof exact === 'number' ? exact : Number(exact[0]) / Number(exact[1]);
+}
+
+/**
+ * One unit in base units, or nothing for a unit of another kind. Looking a word up in a table is most of what a
+ * guarded formula costs, and a caller seldom changes units, so the last one is remembered.
+ */
+export function factorOf(dimension: Dimension<string>, unit: unknown): number | undefined {
+  if (unit !== dimension.lastUnit) {
+    dimension.lastUnit = unit;
+    dimension.lastFactor = dimension.factor[unit as string];
+  }
+  return dimension.lastFactor;
+}

@@ -1,0 +1,114 @@
+import { factorOf, type Dimension } from './dimension.ts';
+import { InputError, type InputErrorCode, type InputPath } from './InputError.ts';
+import type { Limits } from './limits.ts';
+import type { Quantity } from './quantity.ts';
+
+/** Throws the one error of this library. */
+export function refuse(
+  fn: string,
+  code: InputErrorCode,
+  path: InputPath,
+  expected: string,
+  got: unknown,
+): never {
+  throw new InputError([{ code, function: fn, path, expected, received: show(got) }]);
+}
+
+/** Any value in a few words, for a message. */
+export function show(value: unknown): string {
+  if (typeof value === 'string') return `'${value.slice(0, 40)}'`;
+  if (typeof value !== 'object' || value === null) return value === undefined ? 'nothing' : String(value);
+  const { value: number, unit } = value as Partial<Quantity>;
+  return typeof number === 'number'
+    ? `${number} ${show(unit)}`
+    : Array.isArray(value)
+      ? 'a list'
+      : 'an object';
+}
+
+/** The input object itself, or a refusal where there is none. */
+export function fields<I extends object>(fn: string, input: I): I {
+  return typeof input === 'object' && (input as I | null)
+    ? input
+    : refuse(fn, 'missing', [], 'an object', input);
+}
+
+/**
+ * Reads the quantity that came in the field `key` into base units.
+ *
+ * Refuses when nothing came, no quantity, a unit of another kind, a number that is not finite, or one outside the
+ * limits. `path` leads to the field where it does not stand in the input itself.
+ */
+export function read<U extends string>(
+  fn: string,
+  key: string | number,
+  quantity: Quantity<U> | undefined,
+  dimension: Dimension<U>,
+  limits: Limits,
+  path?: InputPath,
+): number {
+  // A caller without types may hand over anything, hence the question marks.
+  const factor = factorOf(dimension, quantity?.unit);
+  if (factor !== undefined && typeof quantity?.value === 'number') {
+    const base = quantity.value * factor;
+    if (base >= limits.least && base <= limits.most) return base;
+  }
+  return refuseQuantity(fn, key, quantity, dimension, limits, path);
+}
+
+/** As {@link read} for a field that may be left out: it then reads as `otherwise`, in base units. */
+export function readOr<U extends string>(
+  otherwise: number,
+  fn: string,
+  key: string | number,
+  quantity: Quantity<U> | undefined,
+  dimension: Dimension<U>,
+  limits: Limits,
+  path?: InputPath,
+): number {
+  return quantity === undefined ? otherwise : read(fn, key, quantity, dimension, limits, path);
+}
+
+const FITS = 'finite';
+
+/** Says why a quantity was not read. */
+function refuseQuantity(
+  fn: string,
+  key: string | number,
+  quantity: Partial<Quantity> | undefined,
+  dimension: Dimension<string>,
+  { words }: Limits,
+  outer: InputPath = [],
+): never {
+  const no = (code: InputErrorCode, expected: string) =>
+    refuse(fn, code, [...outer, key], expected, quantity);
+  const kind = `a ${dimension.name}`;
+  const value = quantity?.value;
+  if (typeof value !== 'number') {
+    return no(quantity === undefined ? 'missing' : 'not-a-quantity', `${kind}${words} as { value, unit }`);
+  }
+  const factor = factorOf(dimension, quantity?.unit);
+  if (factor === undefined) return no('wrong-unit', `${kind} in ${unitsOf(dimension)}`);
+  if (Number.isFinite(value * factor)) return no('out-of-range', kind + words);
+  return no(Number.isFinite(value) ? 'too-large' : 'not-finite', FITS);
+}
+
+/** The unit codes of a kind of quantity, for a message. */
+function unitsOf(dimension: Dimension<string>): string {
+  return Object.keys(dimension.factor).join(', ');
+}
+
+/** Answers a number in base units as a quantity in the unit asked for. Refuses what no double can hold. */
+export function write<U extends V, V extends string>(
+  fn: string,
+  base: number,
+  dimension: Dimension<V>,
+  unit: U,
+): Quantity<U> {
+  const factor = factorOf(dimension, unit);
+  if (factor === undefined) return refuse(fn, 'wrong-unit', ['unit'], `one of ${unitsOf(dimension)}`, unit);
+  const value = base / factor;
+  // Adding 0 turns −0 into 0.
+  if (Number.isFinite(value)) return { value: value + 0, unit };
+  return refuse(fn, 'too-large', [], FITS, value);
+}

@@ -1,0 +1,51 @@
+import type { Unit, UnitsByDimension } from '../core/dimensionOf.ts';
+import type { Quantity } from '../core/quantity.ts';
+import { fields } from '../core/read.ts';
+import { readAny, writeAny } from '../core/readAny.ts';
+
+/** The units of the same kind as one unit: what it can be converted to. */
+export type SameKind<U extends Unit> = {
+  [D in keyof UnitsByDimension]: U extends UnitsByDimension[D] ? UnitsByDimension[D] : never;
+}[keyof UnitsByDimension];
+
+/** Input of {@link convert}. */
+export interface ConvertInput<From extends Unit = Unit, To extends SameKind<From> = SameKind<From>> {
+  /** What to convert. */
+  readonly quantity: Quantity<From>;
+  /** Unit of the answer, of the same kind. */
+  readonly unit: To;
+}
+
+/**
+ * The same quantity in another unit.
+ *
+ * @formula
+ * ```math
+ * y = \frac{(x - x_0)\, f_x}{f_y} + y_0
+ * ```
+ * @units any two units of one kind; every definition stands in `nomenclature.json`.
+ * @validRange every finite value; a temperature at or above absolute zero. A temperature never converts to a
+ * temperature difference.
+ * @accuracy Within 3 units in the last place of the exact result; temperatures of this world within 2e-13 K. The same
+ * unit gives the value untouched.
+ * @source nist-sp-811
+ * @param input - The quantity and the unit wanted.
+ * @returns The quantity in `input.unit`, not rounded.
+ * @throws An {@link InputError} that names the field.
+ * @example
+ * ```ts
+ * import * as units from 'coating-math/units';
+ *
+ * units.convert({ quantity: { value: 5, unit: 'usgal' }, unit: 'in3' }); // => { value: 1155, unit: 'in3' }
+ * units.convert({ quantity: { value: 5, unit: 'deltaF' }, unit: 'deltaC' }).value.toFixed(4); // => '2.7778'
+ * ```
+ */
+export function convert<From extends Unit, To extends SameKind<From>>(
+  input: ConvertInput<From, To>,
+): Quantity<To> {
+  const { quantity, unit } = fields('convert', input);
+  const reading = readAny('convert', 'quantity', quantity);
+  return (quantity.unit as string) === unit
+    ? { value: quantity.value, unit }
+    : writeAny('convert', reading, unit);
+}

@@ -1,0 +1,116 @@
+/** Every public function of one input object either refuses with an InputError or answers with finite numbers. */
+import { describe, expect, it } from 'vitest';
+import { InputError } from '../../src/core/InputError.ts';
+import { functions, rows, type AnyFunction } from '../support/library.ts';
+import { numbersIn, quantitiesIn, replaced } from '../support/values.ts';
+
+const BAD_VALUES = [
+  NaN,
+  Infinity,
+  -Infinity,
+  -1,
+  0,
+  -0,
+  1e308,
+  -1e308,
+  5e-324,
+  '12',
+  null,
+  undefined,
+  {},
+  [],
+];
+const BAD_UNITS = ['', 'gal', 'furlong', 'toString', '__proto__', null, undefined, 3, {}];
+const BAD_QUANTITIES = [
+  undefined,
+  null,
+  12,
+  '12 mil',
+  [],
+  {},
+  true,
+  { value: 1 },
+  { unit: 'ft' },
+  Symbol('x'),
+  () => 1,
+];
+const NO_INPUTS = [undefined, null, 0, 12, 'text', true, [], {}, Symbol('x'), () => 1];
+
+/** The wrong kind for every kind. */
+const OTHERS = [
+  { value: 1, unit: 'kJ/mol' },
+  { value: 1, unit: 'deg' },
+];
+
+function refusesOrAnswers(run: AnyFunction, input: unknown): InputError | undefined {
+  let answer: unknown;
+  try {
+    answer = run(input);
+  } catch (error) {
+    expect(error).toBeInstanceOf(InputError);
+    const { issues, message } = error as InputError;
+    expect(issues.length).toBeGreaterThan(0);
+    expect(message).toContain(issues[0].function);
+    expect(JSON.parse(JSON.stringify(error))).toHaveProperty('issues.0.code');
+    return error as InputError;
+  }
+  for (const [path, number] of numbersIn(answer)) {
+    expect(Number.isFinite(number) && !Object.is(number, -0), `${path} is ${String(number)}`).toBe(true);
+  }
+  return undefined;
+}
+
+/** One row for each function: enough to damage. */
+const first = [...new Map(rows.map((row) => [row.function, row])).values()].map(
+  (row) => [row.function, row] as const,
+);
+
+describe.each(first)('%s', (id, row) => {
+  const run = functions.get(id);
+  if (!run) throw new Error(`no function ${id}`);
+
+  it.each(NO_INPUTS)('refuses %s for an input', (input) => {
+    expect(refusesOrAnswers(run, input)).toBeInstanceOf(InputError);
+  });
+
+  it('refuses or answers whatever stands in a field', () => {
+    for (const key of Object.keys(row.given)) {
+      for (const bad of BAD_QUANTITIES) refusesOrAnswers(run, replaced(row.given, [key], bad));
+    }
+  });
+
+  it('refuses numbers that are none, unknown units and other kinds, and names the field', () => {
+    for (const [path] of quantitiesIn(row.given)) {
+      for (const bad of BAD_VALUES) refusesOrAnswers(run, replaced(row.given, [...path, 'value'], bad));
+      for (const bad of ['12', NaN, Infinity, undefined]) {
+        const error = refusesOrAnswers(run, replaced(row.given, [...path, 'value'], bad));
+        expect(error?.issue.path.slice(0, path.length)).toEqual(path);
+      }
+      for (const bad of BAD_UNITS) {
+        const error = refusesOrAnswers(run, replaced(row.given, [...path, 'unit'], bad));
+        expect(error?.issue.path.slice(0, path.length), JSON.stringify(bad)).toEqual(path);
+      }
+      for (const other of OTHERS) {
+        const error = refusesOrAnswers(run, replaced(row.given, path, other));
+        expect(error?.issue.code).toBe('wrong-unit');
+      }
+    }
+  });
+
+  it('refuses an unknown unit of the answer', () => {
+    if (!('unit' in row.given)) return;
+    for (const bad of BAD_UNITS) {
+      expect(refusesOrAnswers(run, { ...row.given, unit: bad })?.issue).toMatchObject({
+        code: 'wrong-unit',
+        path: ['unit'],
+      });
+    }
+  });
+});
+
+it('every public function of one input object has a row to damage', () => {
+  const damaged = new Set(first.map(([id]) => id));
+  const apart = [...functions].filter(([id, run]) => !damaged.has(id) && run.length === 1).map(([id]) => id);
+  // Those that do not take an input object of their own.
+  expect(apart.filter((id) => !/^(core|messages|schema)\./.test(id))).toEqual([]);
+});
