@@ -1,22 +1,9 @@
 import type { Quantity } from './quantity.ts';
 
-/** Every caution this library can raise. The words for each stand in `coating-math/messages`. */
+/** Every caution this library can raise, by the folder that raises it. The words stand in `coating-math/messages`. */
 export type CautionCode =
-  | 'resin-contact'
-  | 'isocyanate-vapour'
-  | 'silica-dust'
-  | 'pot-life-rule-of-thumb'
-  | 'heat-in-the-pail'
-  | 'batch-does-not-fit'
-  | 'batch-capped-by-mass'
-  | 'film-below-graduation'
-  | 'pore-coat-is-no-film'
-  | 'deduction-left-in'
-  | 'margin-undecided'
-  | 'condensation-risk'
-  | 'margin-only-now'
-  | 'leftover-material'
-  | 'estimate-without-test-square';
+  // order
+  'leftover-material';
 
 /** A finding beside an answer: the answer stands, and this belongs with it. */
 export interface Caution {

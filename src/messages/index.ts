@@ -1,0 +1,5 @@
+/**
+ * Words for cautions.
+ * @module messages
+ */
+export { cautionText } from './cautionText.ts';
