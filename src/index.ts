@@ -4,4 +4,5 @@
  */
 export * from './core/index.ts';
 export * from './film/index.ts';
+export * from './order/index.ts';
 export * from './units/index.ts';

@@ -1,5 +1,6 @@
 /** Every check row is run as written, and again with each of its inputs in each unit of its kind. */
 import { describe, expect, it } from 'vitest';
+import type { Dimension } from '../../src/core/dimension.ts';
 import { dimensionOf } from '../../src/core/dimensionOf.ts';
 import { convert } from '../../src/units/convert.ts';
 import { functions, rows, sources, type CheckRow } from '../support/library.ts';
@@ -48,13 +49,30 @@ describe.each(rows)('$id', (row) => {
   });
 
   it('gives it in every unit of every input', () => {
-    for (const [path, quantity] of quantitiesIn(row.given)) {
-      for (const unit of Object.keys(dimensionOf(quantity.unit)?.factor ?? {})) {
-        // A limit is judged and answered in its own unit, and so is whatever the row says is so.
-        if (path.includes('limit')) continue;
-        const other = convert({ quantity: quantity as never, unit: unit as never });
-        check(row, replaced(row.given, path, other), 1e-12);
+    for (const [path, dimension] of slots(row.given)) {
+      // A limit is judged and answered in its own unit.
+      if (path.includes('limit')) continue;
+      for (const unit of Object.keys(dimension.factor)) {
+        let given: unknown = row.given;
+        for (const [at, quantity] of quantitiesIn(row.given)) {
+          if (slotOf(at).join() !== path.join()) continue;
+          given = replaced(given, at, convert({ quantity: quantity as never, unit: unit as never }));
+        }
+        check(row, given, 1e-12);
       }
     }
   });
 });
+
+/** Where a quantity belongs: the ends of a range change their unit together. */
+function slotOf(path: (string | number)[]): (string | number)[] {
+  return ['low', 'likely', 'high'].includes(String(path.at(-1))) ? path.slice(0, -1) : path;
+}
+
+/** Every input that takes a quantity or a range of them, with its kind. */
+function slots(given: unknown): [(string | number)[], Dimension<string>][] {
+  return quantitiesIn(given).flatMap(([path, quantity]) => {
+    const dimension = dimensionOf(quantity.unit);
+    return dimension ? [[slotOf(path), dimension]] : [];
+  });
+}
