@@ -10,6 +10,8 @@ export default defineConfig({
   },
   test: {
     include: ['tests/**/*.test.ts'],
+    // The totals of a run on a server are read from this file.
+    reporters: process.env['CI'] ? ['default', ['json', { outputFile: 'temp/tests.json' }]] : ['default'],
     typecheck: {
       enabled: true,
       include: ['tests/**/*.test-d.ts'],

@@ -33,7 +33,7 @@ const MOST_CORNERS = 8;
  * @param formula - A formula of this library or your own.
  * @param input - Its input; any quantity in it may be a range.
  * @returns The range of answers, its driver and how far it is proven. `likely` where every range has one.
- * @throws An {@link InputError} of the formula, or `conflict` for a range out of order or more than 8 ranges without
+ * @throws An `InputError` of the formula, or `conflict` for a range out of order or more than 8 ranges without
  * a declared direction.
  * @example
  * ```ts

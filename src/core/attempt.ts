@@ -11,7 +11,7 @@ export type Attempt<T> =
  * @param fn - Any function of one input.
  * @param input - Its input, checked or not.
  * @returns `{ ok: true, value }` or `{ ok: false, issues }`.
- * @throws Whatever `fn` throws that is not an {@link InputError}.
+ * @throws Whatever `fn` throws that is not an `InputError`.
  * @example
  * ```ts
  * import { attempt } from 'coating-math/core';

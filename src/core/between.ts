@@ -10,7 +10,7 @@ import { refuse } from './read.ts';
  * @param unit - Unit code of both.
  * @param more - `likely`: the most likely value, in `unit`.
  * @returns The range as plain data.
- * @throws An {@link InputError}: `not-finite`, `wrong-unit`, or `conflict` when the values are out of order.
+ * @throws An `InputError`: `not-finite`, `wrong-unit`, or `conflict` when the values are out of order.
  * @example
  * ```ts
  * import { between } from 'coating-math/core';

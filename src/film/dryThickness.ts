@@ -29,7 +29,7 @@ export interface DryThicknessInput<U extends LengthUnit = LengthUnit> {
  * @source ufc-3-190-06
  * @param input - Wet film, solids by volume and the unit wanted.
  * @returns The dry film in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as film from 'coating-math/film';

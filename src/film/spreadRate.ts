@@ -29,7 +29,7 @@ export interface SpreadRateInput<U extends SpreadRateUnit = SpreadRateUnit> {
  * @source definition
  * @param input - Area, volume and the unit wanted.
  * @returns The spread rate in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as film from 'coating-math/film';

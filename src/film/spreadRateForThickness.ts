@@ -27,7 +27,7 @@ export interface SpreadRateForThicknessInput<U extends SpreadRateUnit = SpreadRa
  * @source definition, pcrc-coverage-2003
  * @param input - Wet film and the unit wanted.
  * @returns The spread rate in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as film from 'coating-math/film';

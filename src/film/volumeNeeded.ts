@@ -38,7 +38,7 @@ export interface VolumeNeededInput<U extends VolumeUnit = VolumeUnit> {
  * @source pcrc-coverage-2003, definition
  * @param input - Area, film, losses and the unit wanted.
  * @returns The volume to be mixed in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as film from 'coating-math/film';

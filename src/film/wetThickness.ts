@@ -27,7 +27,7 @@ export interface WetThicknessInput<U extends LengthUnit = LengthUnit> {
  * @source definition
  * @param input - Spread rate and the unit wanted.
  * @returns The wet film in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as film from 'coating-math/film';

@@ -54,7 +54,7 @@ export interface PacksToBuy<U extends VolumeUnit = VolumeUnit> {
  * @source definition
  * @param input - Need, pack, and how packs are sold.
  * @returns Packs for the low, likely and high need, the number to buy, its volume and what will be left.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as film from 'coating-math/film';

@@ -31,7 +31,7 @@ export interface ConvertInput<From extends Unit = Unit, To extends SameKind<From
  * @source nist-sp-811
  * @param input - The quantity and the unit wanted.
  * @returns The quantity in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as units from 'coating-math/units';
