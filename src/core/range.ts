@@ -60,7 +60,8 @@ export function readRange<U extends string>(
   const inside = [...path, key];
   const low = read(fn, 'low', given.low, dimension, limits, inside);
   const high = read(fn, 'high', given.high, dimension, limits, inside);
-  const likely = given.likely && read(fn, 'likely', given.likely, dimension, limits, inside);
+  const likely =
+    given.likely === undefined ? undefined : read(fn, 'likely', given.likely, dimension, limits, inside);
   checkOrder(fn, given, inside);
   return { low, likely, high };
 }

@@ -1,3 +1,4 @@
+import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { counted } from '../core/decimal.ts';
 import { SHARE, VOLUME } from '../core/dimensions.ts';
@@ -5,8 +6,7 @@ import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import type { Quantity, Share, Volume } from '../core/quantity.ts';
 import { readRange, type Range, type Ranged } from '../core/range.ts';
 import { fields, read, readOr, write } from '../core/read.ts';
-import { readCount } from '../core/readCount.ts';
-import { readText } from '../core/readText.ts';
+import { readCount, readName } from '../core/readPlain.ts';
 import type { VolumeUnit } from '../core/unitCodes.ts';
 
 /** Input of {@link packsToBuy}. */
@@ -70,11 +70,11 @@ export interface PacksToBuy<U extends VolumeUnit = VolumeUnit> {
  */
 export function packsToBuy<U extends VolumeUnit>(input: PacksToBuyInput<U>): PacksToBuy<U> {
   const { name, need, pack, spare, multiple, unit } = fields('packsToBuy', input);
-  const material = readText('packsToBuy', 'name', name);
+  const material = readName('packsToBuy', 'name', name);
   const need_m3 = readRange('packsToBuy', 'need', need, VOLUME, POSITIVE);
   const pack_m3 = read('packsToBuy', 'pack', pack, VOLUME, POSITIVE);
   const spareShare = readOr(0, 'packsToBuy', 'spare', spare, SHARE, NOT_NEGATIVE);
-  const lot = multiple === undefined ? 1 : readCount('packsToBuy', 'multiple', multiple, 1);
+  const lot = multiple === undefined ? 1 : readCount('packsToBuy', 'multiple', multiple);
 
   const packsFor = (volume_m3: number): number =>
     counted(volume_m3 / pack_m3)
@@ -110,13 +110,7 @@ export function packsToBuy<U extends VolumeUnit>(input: PacksToBuyInput<U>): Pac
       },
     ],
     basis: [
-      {
-        id: 'buy',
-        function: 'order.packsToBuy',
-        formula: 'n = ⌈V (1 + s) / p⌉',
-        inputs: { need, pack, spare, multiple },
-        source: 'definition',
-      },
+      basis('buy', 'order.packsToBuy', 'n = ⌈V (1 + s) / p⌉', 'definition', { need, pack, spare, multiple }),
     ],
   };
 }
