@@ -2,8 +2,12 @@ import type { Quantity } from './quantity.ts';
 
 /** Every caution this library can raise, by the folder that raises it. The words stand in `coating-math/messages`. */
 export type CautionCode =
+  // climate
+  | 'condensation'
+  | 'dew-margin-undecided'
+  | 'dew-margin-now-only'
   // order
-  'leftover-material';
+  | 'leftover-material';
 
 /** A finding beside an answer: the answer stands, and this belongs with it. */
 export interface Caution {

@@ -1,0 +1,120 @@
+import { judge, type Assessment } from '../core/assessment.ts';
+import type { Caution } from '../core/caution.ts';
+import { SHARE, TEMPERATURE_DIFFERENCE } from '../core/dimensions.ts';
+import { echo } from '../core/echo.ts';
+import { NOT_NEGATIVE, PART_OR_WHOLE } from '../core/limits.ts';
+import type { Quantity, Share, Temperature } from '../core/quantity.ts';
+import { fields, read, write } from '../core/read.ts';
+import { readTemperature, writeTemperature } from '../core/temperature.ts';
+import type { TemperatureDifferenceUnit } from '../core/unitCodes.ts';
+import { OVER_WATER } from './limits.ts';
+import { marginOf, readErrors, type InstrumentErrors } from './margin.ts';
+
+/** Input of {@link dewPointMargin}. */
+export interface DewPointMarginInput<
+  U extends TemperatureDifferenceUnit = TemperatureDifferenceUnit,
+> extends InstrumentErrors {
+  /** Air temperature close to the floor. */
+  readonly air: Temperature;
+  /** Relative humidity of that air. */
+  readonly relativeHumidity: Share;
+  /** Temperature of the floor itself, at its coldest place. */
+  readonly surface: Temperature;
+  /** How far the floor must be above the dew point: 3 deltaC in ISO practice, 5 deltaF in US practice. */
+  readonly limit: Quantity<U>;
+}
+
+/** Size of the temperatures that are subtracted, in K. */
+const SCALE = 300;
+
+/**
+ * Whether the floor is far enough above the dew point, now and at this place.
+ *
+ * The margin is a difference, judged in the unit of its limit: 5 °F of it are 2.8 °C. The errors of the instruments
+ * are taken as all against the floor at once; where that reaches over the limit the verdict is undecided.
+ *
+ * @formula
+ * ```math
+ * m = t_{surface} - t_d(t, \varphi)
+ * ```
+ * @units temperatures, shares, temperature differences; answers temperature difference.
+ * @validRange temperatures from −100 to 60 °C, humidity above 0 and up to 100 %; limit 0 or more; errors up to 20 K
+ * and 50 % of humidity, below the humidity itself.
+ * @accuracy That of `dewPoint`: within 0.01 K. A reading exactly on the limit meets it.
+ * @source iso-8502-4, mil-hdbk-1110, murphy-koop-2005
+ * @param input - Air, humidity, surface, the limit, and what the instruments may be off by.
+ * @returns The verdict with margin, limit, gap and uncertainty in the unit of the limit.
+ * @throws An {@link InputError} that names the field.
+ * @example
+ * ```ts
+ * import * as climate from 'coating-math/climate';
+ *
+ * const reading = {
+ *   air: { value: 20, unit: 'degC' },
+ *   relativeHumidity: { value: 70, unit: '%' },
+ *   surface: { value: 17.2, unit: 'degC' },
+ * } as const;
+ * const iso = climate.dewPointMargin({ ...reading, limit: { value: 3, unit: 'deltaC' } });
+ * iso.verdict; // => 'fails'
+ * iso.measured.value.toFixed(2); // => '2.83'
+ * climate.dewPointMargin({ ...reading, limit: { value: 5, unit: 'deltaF' } }).verdict; // => 'meets'
+ * ```
+ */
+export function dewPointMargin<U extends TemperatureDifferenceUnit>(
+  input: DewPointMarginInput<U>,
+): Assessment<U> {
+  const fn = 'dewPointMargin';
+  const { air, relativeHumidity, surface, limit } = fields(fn, input);
+  const air_C = readTemperature(fn, 'air', air, OVER_WATER);
+  const humidity = read(fn, 'relativeHumidity', relativeHumidity, SHARE, PART_OR_WHOLE);
+  const surface_C = readTemperature(fn, 'surface', surface, OVER_WATER);
+  const limit_K = read(fn, 'limit', limit, TEMPERATURE_DIFFERENCE, NOT_NEGATIVE);
+  const errors = readErrors(fn, input);
+
+  const { dewPoint_C, margin_K, down_K, up_K } = marginOf(fn, air_C, humidity, surface_C, errors);
+  const gap_K = margin_K - limit_K;
+  const uncertainty_K = gap_K < 0 ? up_K : down_K;
+  const verdict = judge(gap_K, uncertainty_K, SCALE);
+
+  const inLimitUnit = (difference_K: number) => write(fn, difference_K, TEMPERATURE_DIFFERENCE, limit.unit);
+  const measured = inLimitUnit(margin_K);
+  const uncertainty = inLimitUnit(uncertainty_K);
+  const dewPoint = writeTemperature(fn, dewPoint_C, surface.unit);
+  const asked = echo(limit);
+  const on = echo(surface);
+  const params = { margin: measured, limit: asked, uncertainty, surface: on, dewPoint };
+  const about = (code: Caution['code'], severity: Caution['severity']): Caution => ({
+    code,
+    severity,
+    params,
+    source: 'mil-hdbk-1110',
+  });
+  return {
+    verdict,
+    measured,
+    limit: asked,
+    gap: inLimitUnit(gap_K),
+    ...(uncertainty_K > 0 && { uncertainty }),
+    cautions: [
+      ...(verdict === 'fails' ? [about('condensation', 'caution')] : []),
+      ...(verdict === 'undecided' ? [about('dew-margin-undecided', 'caution')] : []),
+      about('dew-margin-now-only', 'note'),
+    ],
+    basis: [
+      {
+        id: 'dewPoint',
+        function: 'climate.dewPoint',
+        formula: 'p_s(dewPoint) = relativeHumidity · p_s(air), over liquid water',
+        inputs: { air: echo(air), relativeHumidity: echo(relativeHumidity) },
+        source: 'murphy-koop-2005',
+      },
+      {
+        id: 'measured',
+        function: `climate.${fn}`,
+        formula: 'surface − dewPoint, to be at least the limit',
+        inputs: { surface: on, dewPoint, limit: asked },
+        source: 'mil-hdbk-1110',
+      },
+    ],
+  };
+}
