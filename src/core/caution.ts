@@ -2,8 +2,11 @@ import type { Quantity } from './quantity.ts';
 
 /** Every caution this library can raise, by the folder that raises it. The words stand in `coating-math/messages`. */
 export type CautionCode =
+  // area
+  | 'deduction-left-in'
+  | 'outline-unknown'
   // order
-  'leftover-material';
+  | 'leftover-material';
 
 /** A finding beside an answer: the answer stands, and this belongs with it. */
 export interface Caution {
