@@ -2,6 +2,9 @@ import type { Quantity } from './quantity.ts';
 
 /** Every caution this library can raise, by the folder that raises it. The words stand in `coating-math/messages`. */
 export type CautionCode =
+  // area
+  | 'deduction-left-in'
+  | 'outline-unknown'
   // climate
   | 'condensation'
   | 'dew-margin-undecided'

@@ -10,4 +10,8 @@ export const en: Readonly<Record<CautionCode, string>> = {
     'The margin over the dew point holds for this moment and place only. The film stays sensitive to moisture until it has cured far enough: look at the hours after laying as well, and follow the product instructions.',
   'leftover-material':
     '{leftover} will be left of {name}. Keep it sealed and in part pairs; never pool what is left of A and B.',
+  'deduction-left-in':
+    '{name}: {area} is not coated, but is left in the net area because each is below the deduct-from size.',
+  'outline-unknown':
+    'The outline of {name} does not follow from its sizes, so perimeter and edges are not answered. Measure it and give it as outline.',
 };

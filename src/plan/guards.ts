@@ -3,7 +3,6 @@
  * that a form can show every problem at once. They use the same readers as the formulas, hence refuse the same things.
  */
 import type { Dimension } from '../core/dimension.ts';
-import { TEMPERATURE } from '../core/dimensions.ts';
 import { InputError, type InputErrorCode, type InputIssue, type InputPath } from '../core/InputError.ts';
 import type { Limits } from '../core/limits.ts';
 import type { Quantity } from '../core/quantity.ts';

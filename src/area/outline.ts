@@ -1,0 +1,111 @@
+import { factorOf } from '../core/dimension.ts';
+import { LENGTH } from '../core/dimensions.ts';
+import type { InputPath } from '../core/InputError.ts';
+import { refuse } from '../core/read.ts';
+import type { LengthUnit } from '../core/unitCodes.ts';
+import { isSimple } from './isSimple.ts';
+
+/** The corners of an outline in walking order, either way round. The last one joins the first, and may repeat it. */
+export interface Corners {
+  /** Unit of all coordinates. */
+  readonly unit: LengthUnit;
+  /** Two distances at right angles for each corner, such as east and north of any point. */
+  readonly points: readonly (readonly [x: number, y: number])[];
+}
+
+/** Input of the functions of an outline, but for the unit of the answer. */
+export interface OutlineInput {
+  /** The outline. */
+  readonly corners: Corners;
+  /** Outlines cut out of it, each wholly inside, in the same unit. */
+  readonly holes?: readonly Corners[] | undefined;
+}
+
+/** An outline and its holes as read, in the unit of its corners, with the first corner as the origin. */
+export interface Outline {
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  /** Where the corners of each ring end in `x` and `y`; the outer ring comes first. */
+  readonly ends: readonly number[];
+  /** One unit of the coordinates in metres. */
+  readonly unit_m: number;
+}
+
+/** Reads an outline with its holes; refuses lines that cross or touch and holes that are not inside. */
+export function readOutline(fn: string, { corners, holes = [] }: OutlineInput): Outline {
+  if (!Array.isArray(holes)) refuse(fn, 'wrong-type', ['holes'], 'a list of outlines', holes);
+  const unit_m = readUnit(fn, corners, ['corners']);
+  const lines = [corners, ...(holes as Corners[])];
+  const paths: InputPath[] = lines.map((_, i) => (i === 0 ? ['corners'] : ['holes', i - 1]));
+  lines.forEach((line, i) => {
+    if (readUnit(fn, line, paths[i] as InputPath) !== unit_m) {
+      refuse(fn, 'conflict', [...(paths[i] as InputPath), 'unit'], `the unit of the outline`, line.unit);
+    }
+  });
+
+  const room = lines.reduce((sum, { points }) => sum + points.length, 0);
+  const [x, y] = [new Float64Array(room), new Float64Array(room)];
+  const ends: number[] = [];
+  let end = 0;
+  lines.forEach(({ points }, i) => {
+    const start = end;
+    points.forEach((point, k) => {
+      if (!isPoint(point)) {
+        refuse(
+          fn,
+          'wrong-type',
+          [...(paths[i] as InputPath), 'points', k],
+          'a corner as [x, y], both finite',
+          point,
+        );
+      }
+      // Taken from the first corner before anything is multiplied: far from the origin nothing is lost.
+      x[end] = point[0] - (corners.points[0] as readonly [number, number])[0];
+      y[end] = point[1] - (corners.points[0] as readonly [number, number])[1];
+      if (end === start || !isSame(end, end - 1)) end++;
+    });
+    if (end > start + 1 && isSame(end - 1, start)) end--;
+    if (end - start < 3) {
+      refuse(
+        fn,
+        'conflict',
+        [...(paths[i] as InputPath), 'points'],
+        'at least 3 corners, all different',
+        points,
+      );
+    }
+    ends.push(end);
+  });
+  function isSame(one: number, other: number): boolean {
+    return x[one] === x[other] && y[one] === y[other];
+  }
+
+  const outline = { x: x.subarray(0, end), y: y.subarray(0, end), ends, unit_m };
+  if (!isSimple(outline)) {
+    refuse(
+      fn,
+      'conflict',
+      ['corners'],
+      'lines that nowhere cross or touch, with every hole inside',
+      'lines that meet',
+    );
+  }
+  return outline;
+}
+
+/** One unit of the coordinates in metres; refuses what has not the form of corners. */
+function readUnit(fn: string, corners: Corners | undefined, path: InputPath): number {
+  if (corners === undefined) refuse(fn, 'missing', path, 'corners as { unit, points }', corners);
+  if (!Array.isArray((corners as Partial<Corners> | null)?.points)) {
+    refuse(fn, 'wrong-type', path, 'corners as { unit, points }', corners);
+  }
+  return (
+    factorOf(LENGTH, corners.unit) ??
+    refuse(fn, 'wrong-unit', [...path, 'unit'], 'a unit of length', corners.unit)
+  );
+}
+
+/** Whether a corner is two finite numbers. */
+function isPoint(point: unknown): boolean {
+  return Array.isArray(point) && point.length === 2 && Number.isFinite(point[0]) && Number.isFinite(point[1]);
+}
