@@ -27,7 +27,7 @@ export interface CircleAreaInput<U extends AreaUnit = AreaUnit> {
  * @source machinery-handbook-31
  * @param input - Diameter and the unit wanted.
  * @returns The area in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as area from 'coating-math/area';

@@ -32,7 +32,7 @@ export interface CoveHeightInput<U extends LengthUnit = LengthUnit> {
  * @source common-practice
  * @param input - The cove and the unit wanted.
  * @returns The developed height in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field, or `conflict` where the radius is above the height.
+ * @throws An `InputError` that names the field, or `conflict` where the radius is above the height.
  * @example
  * ```ts
  * import * as area from 'coating-math/area';

@@ -32,7 +32,7 @@ export interface PadSideAreaInput<U extends AreaUnit = AreaUnit> {
  * @source common-practice
  * @param input - The pad and the unit wanted.
  * @returns The area of its sides in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as area from 'coating-math/area';

@@ -26,7 +26,7 @@ export interface PolygonAreaInput<U extends AreaUnit = AreaUnit> extends Outline
  * @source definition
  * @param input - Corners, holes and the unit wanted.
  * @returns The area in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field, or `conflict` where the outline crosses or touches itself.
+ * @throws An `InputError` that names the field, or `conflict` where the outline crosses or touches itself.
  * @example
  * ```ts
  * import * as area from 'coating-math/area';

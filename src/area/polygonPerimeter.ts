@@ -25,7 +25,7 @@ export interface PolygonPerimeterInput<U extends LengthUnit = LengthUnit> extend
  * @source definition
  * @param input - Corners, holes and the unit wanted.
  * @returns The perimeter in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field, or `conflict` where the outline crosses or touches itself.
+ * @throws An `InputError` that names the field, or `conflict` where the outline crosses or touches itself.
  * @example
  * ```ts
  * import * as area from 'coating-math/area';

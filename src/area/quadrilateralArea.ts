@@ -40,7 +40,7 @@ export interface QuadrilateralAreaInput<U extends AreaUnit = AreaUnit> {
  * @source definition
  * @param input - Sides in walking order, diagonal and the unit wanted.
  * @returns The area in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field, or `conflict` where a triangle does not close.
+ * @throws An `InputError` that names the field, or `conflict` where a triangle does not close.
  * @example
  * ```ts
  * import * as area from 'coating-math/area';

@@ -29,7 +29,7 @@ export interface RingAreaInput<U extends AreaUnit = AreaUnit> {
  * @source navedtra-14119
  * @param input - Diameters and the unit wanted.
  * @returns The area in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field, or `conflict` where the inner is not the smaller one.
+ * @throws An `InputError` that names the field, or `conflict` where the inner is not the smaller one.
  * @example
  * ```ts
  * import * as area from 'coating-math/area';

@@ -29,7 +29,7 @@ export interface SlopedAreaInput<U extends AreaUnit = AreaUnit> {
  * @source definition
  * @param input - Area in plan, slope and the unit wanted.
  * @returns The area on the slope in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as area from 'coating-math/area';

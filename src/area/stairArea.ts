@@ -39,7 +39,7 @@ export interface StairAreaInput<U extends AreaUnit = AreaUnit> {
  * @source common-practice
  * @param input - Counts, lengths and the unit wanted.
  * @returns The area in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as area from 'coating-math/area';

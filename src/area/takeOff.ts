@@ -87,7 +87,7 @@ export interface TakeOff<U extends AreaUnit = AreaUnit> {
  * @source common-practice
  * @param input - Pieces to add and to deduct, the deduct-from size and the unit wanted.
  * @returns Gross, deducted and net area, perimeter and edges, and every piece with what became of it.
- * @throws An {@link InputError} with all that is wrong in all pieces, each with its path.
+ * @throws An `InputError` with all that is wrong in all pieces, each with its path.
  * @example
  * ```ts
  * import * as area from 'coating-math/area';

@@ -31,7 +31,7 @@ export interface TrapezoidAreaInput<U extends AreaUnit = AreaUnit> {
  * @source navedtra-14119
  * @param input - Sides, height and the unit wanted.
  * @returns The area in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as area from 'coating-math/area';

@@ -33,7 +33,7 @@ export interface TriangleAreaBySidesInput<U extends AreaUnit = AreaUnit> {
  * @source definition
  * @param input - The sides and the unit wanted.
  * @returns The area in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field, or `conflict` where the sides do not close.
+ * @throws An `InputError` that names the field, or `conflict` where the sides do not close.
  * @example
  * ```ts
  * import * as area from 'coating-math/area';

@@ -31,7 +31,7 @@ export interface WallAreaInput<U extends AreaUnit = AreaUnit> {
  * @source definition
  * @param input - The wall and the unit wanted.
  * @returns The area in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field, or `conflict` where the openings are more than the wall.
+ * @throws An `InputError` that names the field, or `conflict` where the openings are more than the wall.
  * @example
  * ```ts
  * import * as area from 'coating-math/area';

@@ -38,7 +38,7 @@ export interface DewPointInput<U extends TemperatureUnit = TemperatureUnit> {
  * @source murphy-koop-2005, iapws-r6-95
  * @param input - Air, its humidity and the unit wanted.
  * @returns The dew point in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as climate from 'coating-math/climate';

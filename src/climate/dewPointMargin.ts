@@ -44,7 +44,7 @@ const SCALE = 300;
  * @source iso-8502-4, mil-hdbk-1110, murphy-koop-2005
  * @param input - Air, humidity, surface, the limit, and what the instruments may be off by.
  * @returns The verdict with margin, limit, gap and uncertainty in the unit of the limit.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as climate from 'coating-math/climate';

@@ -45,7 +45,7 @@ const MOST_CORNERS = 8;
  * // => ['2.01', '2.67', 'spreadRate', 'proven']
  * ```
  */
-export function across<F extends Formula, U extends ReturnType<F>['unit']>(
+export function across<F extends Formula, const U extends ReturnType<F>['unit']>(
   formula: F,
   input: AcrossInput<Parameters<F>[0]> & { readonly unit?: U },
 ): AcrossAnswer<U> {

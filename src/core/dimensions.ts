@@ -126,6 +126,7 @@ export const DENSITY: Dimension<DensityUnit> = /* @__PURE__ */ dimension('densit
   'kg/m3': 1,
   'g/l': 1,
   'lb/usgal': [453592370000, 3785411784],
+  'lb/impgal': [45359237, 454609],
   'lb/ft3': [453592370000, 28316846592],
 });
 
@@ -135,6 +136,7 @@ export const PRESSURE: Dimension<PressureUnit> = /* @__PURE__ */ dimension('pres
   hPa: 100,
   kPa: 1000,
   MPa: 1000000,
+  bar: 100000,
   psi: [8896443230521, 1290320000],
   inHg: 3386.388640341,
   mmHg: 133.322387415,

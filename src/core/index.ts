@@ -16,6 +16,7 @@ export type { InputErrorCode, InputIssue, InputPath } from './InputError.ts';
 export type { Instant } from './instant.ts';
 export { monotone } from './monotone.ts';
 export type { Direction, Directions, Formula } from './monotone.ts';
+export { quantity } from './quantity.ts';
 export type * from './quantity.ts';
 export type { Range, Ranged } from './range.ts';
 export type * from './unitCodes.ts';

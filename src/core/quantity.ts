@@ -1,3 +1,5 @@
+import { dimensionOf, type Unit } from './dimensionOf.ts';
+import { refuse } from './read.ts';
 import type * as units from './unitCodes.ts';
 
 /** A number that never travels without its unit. Plain JSON: no class, no hidden mark. */
@@ -48,3 +50,23 @@ export type MolarEnergy = Quantity<units.MolarEnergyUnit>;
 export type EquivalentWeight = Quantity<units.EquivalentWeightUnit>;
 /** A plane angle. */
 export type Angle = Quantity<units.AngleUnit>;
+
+/**
+ * A number with its unit. Writing `{ value, unit }` yourself is just as good; this checks both at once.
+ *
+ * @param value - How many of the unit.
+ * @param unit - Unit code.
+ * @returns The quantity as plain data, its unit known to the compiler.
+ * @throws An `InputError`: `not-finite` or `wrong-unit`.
+ * @example
+ * ```ts
+ * import { quantity } from 'coating-math/core';
+ *
+ * quantity(16, 'mil'); // => { value: 16, unit: 'mil' }
+ * ```
+ */
+export function quantity<U extends Unit>(value: number, unit: U): Quantity<U> {
+  if (!Number.isFinite(value)) refuse('quantity', 'not-finite', ['value'], 'a finite number', value);
+  if (!dimensionOf(unit)) refuse('quantity', 'wrong-unit', ['unit'], 'a unit code of this library', unit);
+  return { value: value + 0, unit };
+}

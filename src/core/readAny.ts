@@ -17,6 +17,19 @@ export interface AnyReading {
   readonly dimension: Dimension<string>;
 }
 
+/** Reads the quantity that came in the field `key` into base units of a kind known only at run time. */
+export function readAs(
+  fn: string,
+  key: string | number,
+  quantity: Quantity | undefined,
+  dimension: Dimension<string>,
+  path?: InputPath,
+): number {
+  return dimension.name === TEMPERATURE.name
+    ? readTemperature(fn, key, quantity as Temperature, ABSOLUTE, path)
+    : read(fn, key, quantity, dimension, ANY, path);
+}
+
 /** Reads the quantity that came in the field `key`, of whatever kind its unit says. */
 export function readAny(
   fn: string,
@@ -26,11 +39,7 @@ export function readAny(
 ): AnyReading {
   const given = quantity as Partial<Quantity> | null | undefined;
   const dimension = (dimensionOf(given?.unit) ?? UNKNOWN) as Dimension<string>;
-  const base =
-    dimension.name === TEMPERATURE.name
-      ? readTemperature(fn, key, quantity as Temperature, ABSOLUTE, path)
-      : read(fn, key, quantity, dimension, ANY, path);
-  return { base, dimension };
+  return { base: readAs(fn, key, quantity, dimension, path), dimension };
 }
 
 /** Answers a number in base units in a unit of that kind, whatever the kind. */

@@ -35,9 +35,9 @@ export type SpreadRateUnit = 'm2/l' | 'ft2/usgal' | 'ft2/impgal';
 /** Units of mass spread over an area. */
 export type MassPerAreaUnit = 'g/m2' | 'kg/m2' | 'lb/ft2' | 'lb/yd2';
 /** Units of mass in a volume. */
-export type DensityUnit = 'g/ml' | 'kg/l' | 'kg/m3' | 'g/l' | 'lb/usgal' | 'lb/ft3';
+export type DensityUnit = 'g/ml' | 'kg/l' | 'kg/m3' | 'g/l' | 'lb/usgal' | 'lb/impgal' | 'lb/ft3';
 /** Units of pressure and of bond stress; mercury columns are the conventional ones at 0 °C. */
-export type PressureUnit = 'Pa' | 'hPa' | 'kPa' | 'MPa' | 'psi' | 'inHg' | 'mmHg';
+export type PressureUnit = 'Pa' | 'hPa' | 'kPa' | 'MPa' | 'bar' | 'psi' | 'inHg' | 'mmHg';
 /** Units of force. */
 export type ForceUnit = 'N' | 'kN' | 'lbf';
 /** Units of area worked in a time. */

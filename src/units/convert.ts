@@ -1,4 +1,5 @@
 import type { Unit, UnitsByDimension } from '../core/dimensionOf.ts';
+import { monotone } from '../core/monotone.ts';
 import type { Quantity } from '../core/quantity.ts';
 import { fields } from '../core/read.ts';
 import { readAny, writeAny } from '../core/readAny.ts';
@@ -26,6 +27,7 @@ export interface ConvertInput<From extends Unit = Unit, To extends SameKind<From
  * @units any two units of one kind; every definition stands in `nomenclature.json`.
  * @validRange every finite value; a temperature at or above absolute zero. A temperature never converts to a
  * temperature difference.
+ * @monotone quantity +
  * @accuracy Within 3 units in the last place of the exact result; temperatures of this world within 2e-13 K. The same
  * unit gives the value untouched.
  * @source nist-sp-811
@@ -40,12 +42,14 @@ export interface ConvertInput<From extends Unit = Unit, To extends SameKind<From
  * units.convert({ quantity: { value: 5, unit: 'deltaF' }, unit: 'deltaC' }).value.toFixed(4); // => '2.7778'
  * ```
  */
-export function convert<From extends Unit, To extends SameKind<From>>(
-  input: ConvertInput<From, To>,
-): Quantity<To> {
-  const { quantity, unit } = fields('convert', input);
-  const reading = readAny('convert', 'quantity', quantity);
-  return (quantity.unit as string) === unit
-    ? { value: quantity.value, unit }
-    : writeAny('convert', reading, unit);
-}
+export const convert = /* @__PURE__ */ monotone(
+  { quantity: '+' },
+  <From extends Unit, To extends SameKind<From>>(input: ConvertInput<From, To>): Quantity<To> => {
+    const { quantity, unit } = fields('convert', input);
+    const reading = readAny('convert', 'quantity', quantity);
+    // Adding 0 turns −0 into 0.
+    return (quantity.unit as string) === unit
+      ? { value: quantity.value + 0, unit }
+      : writeAny('convert', reading, unit);
+  },
+);

@@ -26,7 +26,8 @@ function check(row: CheckRow, given: unknown, extra = 0): void {
   const run = functions.get(row.function);
   if (!run) throw new Error(`no function ${row.function}`);
   const answer = run(given);
-  if (isQuantity(row.expect)) agrees(answer, row.expect, row.tolerance, extra);
+  if (typeof row.expect !== 'object' || isQuantity(row.expect))
+    agrees(answer, row.expect, row.tolerance, extra);
   else
     for (const [path, want] of Object.entries(row.expect))
       agrees(at(answer, path), want, row.tolerance, extra);

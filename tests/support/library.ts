@@ -10,8 +10,8 @@ export interface CheckRow {
   /** `folder.name` */
   readonly function: string;
   readonly given: Readonly<Record<string, unknown>>;
-  /** A quantity, or the expected figures by path: `{ "gap": { value, unit }, "verdict": "fails" }`. */
-  readonly expect: Readonly<Record<string, unknown>>;
+  /** A quantity, a text, a plain number, or figures by path: `{ "gap": { value, unit }, "verdict": "fails" }`. */
+  readonly expect: Readonly<Record<string, unknown>> | string | number;
   readonly tolerance: { readonly abs?: number; readonly rel?: number; readonly why: string };
   readonly source: string;
   readonly status: 'published' | 'computed' | 'common practice' | 'memory';

@@ -1,0 +1,24 @@
+import type { Dimension } from '../core/dimension.ts';
+import type { InputPath } from '../core/InputError.ts';
+import type { Quantity } from '../core/quantity.ts';
+import { refuse } from '../core/read.ts';
+import { readAs, writeAny } from '../core/readAny.ts';
+
+/** The number of a quantity of one kind in another unit of that kind; in the same unit it is left untouched. */
+export function valueIn(
+  fn: string,
+  key: string | number,
+  quantity: Quantity,
+  dimension: Dimension<string>,
+  unit: string,
+  path?: InputPath,
+): number {
+  const base = readAs(fn, key, quantity, dimension, path);
+  return quantity.unit === unit ? quantity.value : writeAny(fn, { base, dimension }, unit).value;
+}
+
+/** Answers a number that is already in the unit asked for. Refuses what no double can hold. */
+export function answer<U extends string>(fn: string, value: number, unit: U): Quantity<U> {
+  if (!Number.isFinite(value)) refuse(fn, 'too-large', [], 'finite', value);
+  return { value: value + 0, unit };
+}
