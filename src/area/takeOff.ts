@@ -1,6 +1,7 @@
 import { attempt } from '../core/attempt.ts';
 import type { Basis, Caution, CautionCode } from '../core/caution.ts';
 import { AREA, LENGTH } from '../core/dimensions.ts';
+import { echo } from '../core/echo.ts';
 import { InputError, type InputIssue } from '../core/InputError.ts';
 import { inside } from '../core/inside.ts';
 import { NOT_NEGATIVE } from '../core/limits.ts';
@@ -162,7 +163,7 @@ export function takeOff<U extends AreaUnit>(input: TakeOffInput<U>): TakeOff<U> 
         id: 'net',
         function: 'area.takeOff',
         formula: 'net = gross − deducted',
-        inputs: { gross, deducted, ...(deductFrom && { deductFrom }) },
+        inputs: echo({ gross, deducted, deductFrom }),
         source: 'common-practice',
       },
     ],
