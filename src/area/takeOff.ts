@@ -1,4 +1,5 @@
 import { attempt } from '../core/attempt.ts';
+import { basis } from '../core/basis.ts';
 import type { Basis, Caution, CautionCode } from '../core/caution.ts';
 import { AREA, LENGTH } from '../core/dimensions.ts';
 import { InputError, type InputIssue } from '../core/InputError.ts';
@@ -158,13 +159,11 @@ export function takeOff<U extends AreaUnit>(input: TakeOffInput<U>): TakeOff<U> 
         .map((piece) => note('outline-unknown', { name: nameOf(piece) })),
     ],
     basis: [
-      {
-        id: 'net',
-        function: 'area.takeOff',
-        formula: 'net = gross − deducted',
-        inputs: { gross, deducted, ...(deductFrom && { deductFrom }) },
-        source: 'common-practice',
-      },
+      basis('net', 'area.takeOff', 'net = gross − deducted', 'common-practice', {
+        gross,
+        deducted,
+        deductFrom,
+      }),
     ],
   };
 }

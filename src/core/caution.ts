@@ -5,6 +5,9 @@ export type CautionCode =
   // area
   | 'deduction-left-in'
   | 'outline-unknown'
+  // film
+  | 'nothing-for-texture'
+  | 'pulled-tight'
   // climate
   | 'condensation'
   | 'dew-margin-undecided'

@@ -2,6 +2,8 @@
  * Spread rate, wet film, dry film, and the volume an area needs.
  * @module film
  */
+export { coatVolume } from './coatVolume.ts';
+export type { CoatLoss, CoatVolume, CoatVolumeInput, LossCause, LossKind } from './coatVolume.ts';
 export { dryThickness } from './dryThickness.ts';
 export type { DryThicknessInput } from './dryThickness.ts';
 export { spreadRate } from './spreadRate.ts';

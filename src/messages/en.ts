@@ -14,4 +14,8 @@ export const en: Readonly<Record<CautionCode, string>> = {
     '{name}: {area} is not coated, but is left in the net area because each is below the deduct-from size.',
   'outline-unknown':
     'The outline of {name} does not follow from its sizes, so perimeter and edges are not answered. Measure it and give it as outline.',
+  'nothing-for-texture':
+    'Nothing is reckoned for what the valleys and pores of the floor drink: the volume is that of a smooth floor that takes nothing. Lay a test square or measure the texture.',
+  'pulled-tight':
+    'A coat pulled tight fills pores and leaves no film that a gauge could read; its thickness is an average. Mark the area that each cup must cover.',
 };

@@ -1,0 +1,285 @@
+import { across, type AcrossInput } from '../core/across.ts';
+import { basis } from '../core/basis.ts';
+import type { Basis, Caution } from '../core/caution.ts';
+import { AREA, LENGTH, SHARE, SPREAD_RATE, VOLUME } from '../core/dimensions.ts';
+import { inside } from '../core/inside.ts';
+import { NOT_NEGATIVE, PART, PART_OR_WHOLE, POSITIVE } from '../core/limits.ts';
+import { monotone, type Direction } from '../core/monotone.ts';
+import type { Area, Length, Quantity, Share, SpreadRate, Volume } from '../core/quantity.ts';
+import { isRange, type Range, type Ranged } from '../core/range.ts';
+import { fields, read, readOr, refuse, write } from '../core/read.ts';
+import type { LengthUnit, VolumeUnit } from '../core/unitCodes.ts';
+
+/** Input of {@link coatVolume}. Give one of `wetThickness`, `dryThickness` and `spreadRate`. */
+export interface CoatVolumeInput<U extends VolumeUnit = VolumeUnit, T extends LengthUnit = LengthUnit> {
+  /** Area to be coated. */
+  readonly area: Ranged<Area>;
+  /** Wet film to be laid above the peaks of the floor. */
+  readonly wetThickness?: Ranged<Length> | undefined;
+  /** Film that must be there when it has cured; goes with `solidsByVolume`. */
+  readonly dryThickness?: Ranged<Length> | undefined;
+  /** Share of the mixed volume that stays when it has cured; goes with `dryThickness`. */
+  readonly solidsByVolume?: Ranged<Share> | undefined;
+  /** Rate of a test square on this floor. It holds what the floor drinks already. */
+  readonly spreadRate?: Ranged<SpreadRate> | undefined;
+  /** Whether the coat is pulled tight into the pores, so that its rate stands for no film. Goes with `spreadRate`. */
+  readonly pulledTight?: boolean | undefined;
+  /** Depth that fills the valleys of the floor, as an average over the area. */
+  readonly textureDepth?: Ranged<Length> | undefined;
+  /** Depth that the pores drink, as an average over the area. First coat only. */
+  readonly porosity?: Ranged<Length> | undefined;
+  /** Keyways, wedges and low spots that are filled with the same material. */
+  readonly fills?: Ranged<Volume> | undefined;
+  /** Share of what leaves the pail that does not reach the floor. */
+  readonly transferLoss?: Ranged<Share> | undefined;
+  /** Share of what is mixed that stays in pails and cups. */
+  readonly residue?: Ranged<Share> | undefined;
+  /** Volume that rollers, squeegees and shoes hold back, all together. */
+  readonly toolLoad?: Ranged<Volume> | undefined;
+  /** Volume of batches that are given up for lost. */
+  readonly lostBatch?: Ranged<Volume> | undefined;
+  /** Unit of the volumes in the answer. */
+  readonly unit: U;
+  /** Unit of the film in the answer. */
+  readonly thicknessUnit: T;
+}
+
+/** What takes material that does not become film. */
+export type LossCause = 'texture' | 'porosity' | 'transfer' | 'residue' | 'tools' | 'lost-batch';
+
+/** How a loss grows: with the area, with what is mixed, or not at all. */
+export type LossKind = 'per-area' | 'share' | 'fixed';
+
+/** One loss of a coat. */
+export interface CoatLoss<U extends VolumeUnit = VolumeUnit> {
+  /** What takes it. */
+  readonly cause: LossCause;
+  /** How it grows. */
+  readonly kind: LossKind;
+  /** What it takes. The losses, the film and the fills add up to the volume, end by end. */
+  readonly volume: Required<Range<U>>;
+}
+
+/** What one coat takes. */
+export interface CoatVolume<U extends VolumeUnit = VolumeUnit, T extends LengthUnit = LengthUnit> {
+  /** To be mixed. */
+  readonly volume: Required<Range<U>>;
+  /** Wet film above the peaks; for a spread rate the average over the area, what the floor drinks included. */
+  readonly wetThickness: Required<Range<T>>;
+  /** What lies on the floor as film. */
+  readonly film: Required<Range<U>>;
+  /** Each loss that was given, by its cause. */
+  readonly losses: readonly CoatLoss<U>[];
+  /** The input whose width moves the volume most; nothing where no input is a range. */
+  readonly driver?: string | undefined;
+  /** No volume lies outside the range, as far as the inputs hold. */
+  readonly enclosure: 'proven' | 'corners only';
+  /** What belongs with the figures. */
+  readonly cautions: readonly Caution[];
+  /** Where the figures come from. */
+  readonly basis: readonly Basis[];
+}
+
+/** One value of every input: what the formula is computed from. */
+type Values = {
+  readonly [K in keyof Omit<CoatVolumeInput, 'unit' | 'thicknessUnit'>]: Exclude<CoatVolumeInput[K], Range>;
+};
+
+/** How each volume here moves with each input. */
+const DIRECTIONS: Readonly<Partial<Record<keyof CoatVolumeInput, Direction>>> = {
+  area: '+',
+  wetThickness: '+',
+  dryThickness: '+',
+  solidsByVolume: '-',
+  spreadRate: '-',
+  textureDepth: '+',
+  porosity: '+',
+  fills: '+',
+  transferLoss: '+',
+  residue: '+',
+  toolLoad: '+',
+  lostBatch: '+',
+};
+
+const LOSSES: readonly (readonly [LossCause, LossKind, keyof CoatVolumeInput])[] = [
+  ['texture', 'per-area', 'textureDepth'],
+  ['porosity', 'per-area', 'porosity'],
+  ['transfer', 'share', 'transferLoss'],
+  ['residue', 'share', 'residue'],
+  ['tools', 'fixed', 'toolLoad'],
+  ['lost-batch', 'fixed', 'lostBatch'],
+];
+
+/**
+ * How much must be mixed for a coat: low, likely and high, with each loss by its cause.
+ *
+ * Each loss enters in its own way: what the floor drinks grows with the area, what stays in pails or misses the floor
+ * is a share of what is mixed and so divides, and tools and lost batches take the same from a small room as from a
+ * large one. Everything is one formula of all inputs, so the ends of the range belong together.
+ *
+ * @formula
+ * ```math
+ * V = \frac{A \, (w + t + p) + F}{(1 - r)(1 - l)} + T + B \qquad w = \frac{d}{s} \;\text{or}\; \frac{1}{S}
+ * ```
+ * @units area, lengths, shares, volumes or spread rate, each a value or a range; answers volumes and a length.
+ * @validRange area and film above 0; solids above 0 % and up to 100 %; shares from 0 % to below 100 %; the rest 0 or
+ * more. Texture and porosity do not go with a spread rate, which holds them already.
+ * @accuracy Exact up to round-off, relative error below 2e-15; as good as the losses that are put in. A plan without a
+ * test square is good for about 15 %, with one for 5 %.
+ * @source pcrc-coverage-2003, common-practice
+ * @param input - Area, film or rate, losses, and the units wanted.
+ * @returns The volume as a range with its losses and what drives it; the film; cautions. Where a range has no likely
+ * value its middle is taken, and the basis says so.
+ * @throws An `InputError` that names the field; `conflict` for two films, or for a loss counted twice.
+ * @example
+ * ```ts
+ * import { between } from 'coating-math/core';
+ * import * as film from 'coating-math/film';
+ *
+ * const barrier = film.coatVolume({
+ *   area: { value: 5964, unit: 'ft2' },
+ *   wetThickness: { value: 18, unit: 'mil' },
+ *   textureDepth: between(0.5, 2, 'mil', { likely: 1 }),
+ *   residue: { value: 2, unit: '%' },
+ *   toolLoad: { value: 0.75, unit: 'usgal' },
+ *   unit: 'usgal',
+ *   thicknessUnit: 'mil',
+ * });
+ * barrier.volume.likely.value.toFixed(2); // => '72.83'
+ * barrier.losses.map(({ cause, volume }) => `${cause} ${volume.likely.value.toFixed(2)}`);
+ * // => ['texture 3.72', 'residue 1.44', 'tools 0.75']
+ * barrier.driver; // => 'textureDepth'
+ * ```
+ */
+export function coatVolume<U extends VolumeUnit, T extends LengthUnit>(
+  input: CoatVolumeInput<U, T>,
+): CoatVolume<U, T> {
+  const { unit, thicknessUnit, spreadRate, pulledTight } = fields('coatVolume', input);
+  checkFilm(input);
+  const given = withMiddles(input);
+  const total = ranged(given, (values) => write('coatVolume', partsOf(values).mixed, VOLUME, unit));
+  const part = (key: keyof Parts) =>
+    ends(ranged(given, (values) => write('coatVolume', partsOf(values)[key], VOLUME, unit)));
+
+  const cautions: Caution[] = [];
+  if (pulledTight === true) {
+    cautions.push({ code: 'pulled-tight', severity: 'note', params: {}, source: 'common-practice' });
+  } else if (spreadRate === undefined && input.textureDepth === undefined && input.porosity === undefined) {
+    cautions.push({
+      code: 'nothing-for-texture',
+      severity: 'caution',
+      params: {},
+      source: 'common-practice',
+    });
+  }
+  const { driver, enclosure } = total;
+  return {
+    volume: ends(total),
+    wetThickness: ends(ranged(given, (values) => write('coatVolume', filmOf(values), LENGTH, thicknessUnit))),
+    film: part('film'),
+    losses: LOSSES.filter(([, , key]) => input[key] !== undefined).map(([cause, kind]) => ({
+      cause,
+      kind,
+      volume: part(cause),
+    })),
+    ...(driver && { driver }),
+    enclosure,
+    cautions,
+    basis: [
+      basis(
+        'volume',
+        'film.coatVolume',
+        'V = (A·(w + t + p) + F) / ((1 − r)·(1 − l)) + T + B',
+        'common-practice',
+        { ...input },
+        given === input ? undefined : 'likely is the middle of a range that gives none',
+      ),
+    ],
+  };
+}
+
+/** Refuses a coat without a film, with two, or with a loss that its rate holds already. */
+function checkFilm(input: CoatVolumeInput): void {
+  const has = (key: keyof CoatVolumeInput) => input[key] !== undefined;
+  const no = (key: keyof CoatVolumeInput, expected: string) =>
+    refuse('coatVolume', has(key) ? 'conflict' : 'missing', [key], expected, input[key]);
+  const films = (['wetThickness', 'dryThickness', 'spreadRate'] as const).filter(has);
+  const [one, two] = films;
+  if (!one) no('wetThickness', 'given, or dryThickness, or spreadRate');
+  if (two) no(two, `left out beside ${String(one)}`);
+  if (has('solidsByVolume') !== has('dryThickness')) no('solidsByVolume', 'given with dryThickness only');
+  if (!has('spreadRate')) {
+    if (has('pulledTight')) no('pulledTight', 'given with spreadRate only');
+    return;
+  }
+  if (has('textureDepth')) no('textureDepth', 'left out: the spread rate holds it');
+  if (has('porosity')) no('porosity', 'left out: the spread rate holds it');
+  if (has('pulledTight') && typeof input.pulledTight !== 'boolean') {
+    refuse('coatVolume', 'wrong-type', ['pulledTight'], 'true or false', input.pulledTight);
+  }
+}
+
+/** The same input where every range has a likely value; the input itself where every range has one. */
+function withMiddles<I extends CoatVolumeInput>(input: I): I {
+  const middles = Object.entries(input).flatMap(([key, value]: [string, unknown]) => {
+    if (!isRange(value) || value.likely) return [];
+    const { low, high } = value as Partial<Range>;
+    // What is no range at all is refused where it is read.
+    if (typeof low?.value !== 'number' || typeof high?.value !== 'number') return [];
+    return [[key, { ...value, likely: { value: low.value + (high.value - low.value) / 2, unit: low.unit } }]];
+  });
+  return middles.length > 0 ? { ...input, ...(Object.fromEntries(middles) as Partial<I>) } : input;
+}
+
+/** Runs one formula over all ranges at once. */
+function ranged<V extends string>(input: CoatVolumeInput, formula: (values: Values) => Quantity<V>) {
+  const declared = monotone(DIRECTIONS, formula);
+  return inside('coatVolume', [], () => across(declared, input as AcrossInput<Values>));
+}
+
+/** The three values of an answer whose ranges all had a likely one. */
+function ends<V extends string>({ low, likely, high }: Range<V>): Required<Range<V>> {
+  return { low, likely: likely, high };
+}
+
+/** Where the material goes, in m³; `mixed` is all of it. */
+type Parts = Record<LossCause | 'film' | 'mixed', number>;
+
+function partsOf(values: Values): Parts {
+  const { area, textureDepth, porosity, fills, transferLoss, residue, toolLoad, lostBatch } = values;
+  const depth = (key: string, length: Length | undefined) =>
+    readOr(0, 'coatVolume', key, length, LENGTH, NOT_NEGATIVE);
+  const share = (key: string, part: Share | undefined) => readOr(0, 'coatVolume', key, part, SHARE, PART);
+  const fixed = (key: string, volume: Volume | undefined) =>
+    readOr(0, 'coatVolume', key, volume, VOLUME, NOT_NEGATIVE);
+
+  const area_m2 = read('coatVolume', 'area', area, AREA, POSITIVE);
+  const film_m3 = area_m2 * filmOf(values);
+  const texture_m3 = area_m2 * depth('textureDepth', textureDepth);
+  const porosity_m3 = area_m2 * depth('porosity', porosity);
+  const [missing, left] = [share('transferLoss', transferLoss), share('residue', residue)];
+  const [tools_m3, lost_m3] = [fixed('toolLoad', toolLoad), fixed('lostBatch', lostBatch)];
+
+  const onFloor_m3 = film_m3 + texture_m3 + porosity_m3 + fixed('fills', fills);
+  const sent_m3 = onFloor_m3 / (1 - missing);
+  const poured_m3 = sent_m3 / (1 - left);
+  return {
+    film: film_m3,
+    texture: texture_m3,
+    porosity: porosity_m3,
+    transfer: sent_m3 * missing,
+    residue: poured_m3 * left,
+    tools: tools_m3,
+    'lost-batch': lost_m3,
+    mixed: poured_m3 + tools_m3 + lost_m3,
+  };
+}
+
+/** Wet film in metres, however it was given. */
+function filmOf({ wetThickness, dryThickness, solidsByVolume, spreadRate }: Values): number {
+  if (spreadRate !== undefined)
+    return 1 / read('coatVolume', 'spreadRate', spreadRate, SPREAD_RATE, POSITIVE);
+  if (dryThickness === undefined) return read('coatVolume', 'wetThickness', wetThickness, LENGTH, POSITIVE);
+  const dry_m = read('coatVolume', 'dryThickness', dryThickness, LENGTH, POSITIVE);
+  return dry_m / read('coatVolume', 'solidsByVolume', solidsByVolume, SHARE, PART_OR_WHOLE);
+}
