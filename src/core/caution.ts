@@ -2,8 +2,19 @@ import type { Quantity } from './quantity.ts';
 
 /** Every caution this library can raise, by the folder that raises it. The words stand in `coating-math/messages`. */
 export type CautionCode =
+  // mix
+  | 'ratio-by-volume'
+  | 'reading-moves-ratio'
+  | 'too-small-to-measure'
+  // cure
+  | 'rule-of-thumb'
+  // batch
+  | 'heat-in-the-pail'
+  | 'pot-life-too-short'
+  | 'batch-below-least'
+  | 'skin-and-eyes'
   // order
-  'leftover-material';
+  | 'leftover-material';
 
 /** A finding beside an answer: the answer stands, and this belongs with it. */
 export interface Caution {

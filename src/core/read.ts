@@ -69,7 +69,20 @@ export function readOr<U extends string>(
   return quantity === undefined ? otherwise : read(fn, key, quantity, dimension, limits, path);
 }
 
+/** As {@link read} for a field that may be left out. */
+export function readOptional<U extends string>(
+  fn: string,
+  key: string | number,
+  quantity: Quantity<U> | undefined,
+  dimension: Dimension<U>,
+  limits: Limits,
+  path?: InputPath,
+): number | undefined {
+  return quantity === undefined ? undefined : read(fn, key, quantity, dimension, limits, path);
+}
+
 const FITS = 'finite';
+const UNIT: InputPath = ['unit'];
 
 /** Says why a quantity was not read. */
 function refuseQuantity(
@@ -98,15 +111,19 @@ function unitsOf(dimension: Dimension<string>): string {
   return Object.keys(dimension.factor).join(', ');
 }
 
-/** Answers a number in base units as a quantity in the unit asked for. Refuses what no double can hold. */
+/**
+ * Answers a number in base units as a quantity in the unit asked for. Refuses what no double can hold. `path` leads to
+ * the field that asked for the unit.
+ */
 export function write<U extends V, V extends string>(
   fn: string,
   base: number,
   dimension: Dimension<V>,
   unit: U,
+  path: InputPath = UNIT,
 ): Quantity<U> {
   const factor = factorOf(dimension, unit);
-  if (factor === undefined) return refuse(fn, 'wrong-unit', ['unit'], `one of ${unitsOf(dimension)}`, unit);
+  if (factor === undefined) return refuse(fn, 'wrong-unit', path, `one of ${unitsOf(dimension)}`, unit);
   const value = base / factor;
   // Adding 0 turns −0 into 0.
   if (Number.isFinite(value)) return { value: value + 0, unit };

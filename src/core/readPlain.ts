@@ -1,0 +1,91 @@
+import type { InputPath } from './InputError.ts';
+import type { Limits } from './limits.ts';
+import { refuse } from './read.ts';
+
+/** A number of things, at least one. */
+const COUNT: Limits = { least: 1, most: Number.MAX_SAFE_INTEGER, words: ' of 1 or more' };
+
+/** Reads a number that has no unit: the parts of a ratio, an exponent. */
+export function readNumber(
+  fn: string,
+  key: string | number,
+  value: number | undefined,
+  limits: Limits,
+  path: InputPath = [],
+): number {
+  const no = (code: 'missing' | 'wrong-type' | 'not-finite' | 'out-of-range', received: unknown) =>
+    refuse(fn, code, [...path, key], `a number${limits.words}`, received);
+  if (value === undefined) return no('missing', value);
+  if (typeof value !== 'number') return no('wrong-type', value);
+  if (!Number.isFinite(value)) return no('not-finite', value);
+  // Adding 0 turns −0 into 0.
+  return value >= limits.least && value <= limits.most ? value + 0 : no('out-of-range', value);
+}
+
+/** Reads how many of something there are. */
+export function readCount(
+  fn: string,
+  key: string | number,
+  value: number | undefined,
+  path: InputPath = [],
+): number {
+  const count = readNumber(fn, key, value, COUNT, path);
+  return Number.isInteger(count)
+    ? count
+    : refuse(fn, 'wrong-type', [...path, key], 'a whole number of 1 or more', value);
+}
+
+/** Reads a name: text that is not empty. */
+export function readName(
+  fn: string,
+  key: string | number,
+  value: string | undefined,
+  path: InputPath = [],
+): string {
+  if (typeof value === 'string' && value !== '') return value;
+  const code = value === undefined ? 'missing' : typeof value === 'string' ? 'out-of-range' : 'wrong-type';
+  return refuse(fn, code, [...path, key], 'a name', value);
+}
+
+/** Reads one of a few words. */
+export function readChoice<C extends string>(
+  fn: string,
+  key: string | number,
+  value: C | undefined,
+  choices: readonly C[],
+  path: InputPath = [],
+): C {
+  if (choices.includes(value as C)) return value as C;
+  const code = value === undefined ? 'missing' : typeof value === 'string' ? 'out-of-range' : 'wrong-type';
+  return refuse(fn, code, [...path, key], `one of ${choices.join(', ')}`, value);
+}
+
+/** Reads a list of objects with at least so many entries. */
+export function readList<T extends object>(
+  fn: string,
+  key: string | number,
+  list: readonly T[] | undefined,
+  least: number,
+  path: InputPath = [],
+): readonly T[] {
+  const inside = [...path, key];
+  const no = (code: 'missing' | 'wrong-type' | 'out-of-range') =>
+    refuse(fn, code, inside, `a list of ${String(least)} or more`, list);
+  if (list === undefined) return no('missing');
+  const entries: unknown = list;
+  if (!Array.isArray(entries)) return no('wrong-type');
+  if (list.length < least) return no('out-of-range');
+  list.forEach((entry, i) => readObject(fn, i, entry, inside));
+  return list;
+}
+
+/** Reads an object inside the input. */
+export function readObject<T extends object>(
+  fn: string,
+  key: string | number,
+  value: T | undefined,
+  path: InputPath = [],
+): T {
+  if (typeof value === 'object' && (value as T | null)) return value;
+  return refuse(fn, value === undefined ? 'missing' : 'wrong-type', [...path, key], 'an object', value);
+}
