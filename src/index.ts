@@ -2,6 +2,9 @@
  * Everything but the schema, the words and the exact route, re-exported by name.
  * @module index
  */
+export * from './batch/index.ts';
 export * from './core/index.ts';
+export * from './cure/index.ts';
 export * from './film/index.ts';
+export * from './mix/index.ts';
 export * from './units/index.ts';
