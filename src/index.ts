@@ -3,8 +3,11 @@
  * @module index
  */
 export * from './area/index.ts';
+export * from './batch/index.ts';
 export * from './climate/index.ts';
 export * from './core/index.ts';
+export * from './cure/index.ts';
 export * from './film/index.ts';
+export * from './mix/index.ts';
 export * from './order/index.ts';
 export * from './units/index.ts';

@@ -13,15 +13,15 @@ export function basis(
   inputs: Readonly<Record<string, unknown>>,
   assumption?: string,
 ): Basis {
-  const copy = copied(inputs) as Readonly<Record<string, unknown>>;
-  return { id, function: fn, formula, inputs: copy, source, ...(assumption && { assumption }) };
+  return { id, function: fn, formula, inputs: copied(inputs), source, ...(assumption && { assumption }) };
 }
 
 /** A copy of plain data: a quantity keeps its number and its unit and nothing else, −0 becomes 0. */
-function copied(value: unknown): unknown {
+export function copied<T>(value: T): T;
+export function copied(value: unknown): unknown {
   if (typeof value === 'number') return value + 0;
   if (typeof value !== 'object' || value === null) return value;
-  if (Array.isArray(value)) return value.map(copied);
+  if (Array.isArray(value)) return (value as unknown[]).map((inner) => copied(inner));
   const { value: number, unit } = value as Partial<Quantity>;
   if (typeof number === 'number' && typeof unit === 'string') return { value: number + 0, unit };
   const present = Object.entries(value).filter(([, inner]) => inner !== undefined);

@@ -8,10 +8,21 @@ export type CautionCode =
   // film
   | 'nothing-for-texture'
   | 'pulled-tight'
+  // mix
+  | 'ratio-by-volume'
+  | 'reading-moves-ratio'
+  | 'too-small-to-measure'
+  // cure
+  | 'rule-of-thumb'
   // climate
   | 'condensation'
   | 'dew-margin-undecided'
   | 'dew-margin-now-only'
+  // batch
+  | 'heat-in-the-pail'
+  | 'pot-life-too-short'
+  | 'batch-below-least'
+  | 'skin-and-eyes'
   // order
   | 'leftover-material';
 

@@ -18,5 +18,5 @@ export { monotone } from './monotone.ts';
 export type { Direction, Directions, Formula } from './monotone.ts';
 export { quantity } from './quantity.ts';
 export type * from './quantity.ts';
-export type { Range, Ranged } from './range.ts';
+export type { FullRange, Range, Ranged } from './range.ts';
 export type * from './unitCodes.ts';

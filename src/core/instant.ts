@@ -14,7 +14,7 @@ export interface BaseInstant {
   readonly offset: string;
 }
 
-const FORM = /^(\d{4})-(\d\d)-(\d\d)T\d\d:\d\d(?::\d\d(?:\.\d{1,3})?)?(Z|([+-])(\d\d):(\d\d))$/;
+const FORM = /^\d{4}-\d\d-(\d\d)T\d\d:\d\d(?::\d\d(?:\.\d{1,3})?)?(Z|([+-])(\d\d):(\d\d))$/;
 /** The years 0 to 9999, which are written with four digits. */
 const FIRST_MS = -62167219200000;
 const LAST_MS = 253402300799000;
@@ -28,11 +28,11 @@ export function readInstant(
 ): BaseInstant {
   const no = (code: 'missing' | 'wrong-type' | 'out-of-range') =>
     refuse(fn, code, [...path, key], 'a moment as 2025-06-03T07:30:00-05:00, with its offset', instant);
-  if (typeof instant !== 'string') return no(instant === undefined ? 'missing' : 'wrong-type');
+  if (typeof instant !== 'string') return no((instant as unknown) === undefined ? 'missing' : 'wrong-type');
   const match = FORM.exec(instant);
   const epoch_ms = Date.parse(instant);
   if (!match || Number.isNaN(epoch_ms)) return no('out-of-range');
-  const [, , , day, offset = 'Z', sign, hours, minutes] = match;
+  const [, day, offset = 'Z', sign, hours, minutes] = match;
   const offset_min = sign ? (sign === '-' ? -1 : 1) * (Number(hours) * 60 + Number(minutes)) : 0;
   // A day that the month does not have would otherwise roll over into the next.
   if (new Date(epoch_ms + offset_min * 60e3).getUTCDate() !== Number(day)) return no('out-of-range');

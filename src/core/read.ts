@@ -69,6 +69,18 @@ export function readOr<U extends string>(
   return quantity === undefined ? otherwise : read(fn, key, quantity, dimension, limits, path);
 }
 
+/** As {@link read} for a field that may be left out. */
+export function readOptional<U extends string>(
+  fn: string,
+  key: string | number,
+  quantity: Quantity<U> | undefined,
+  dimension: Dimension<U>,
+  limits: Limits,
+  path?: InputPath,
+): number | undefined {
+  return quantity === undefined ? undefined : read(fn, key, quantity, dimension, limits, path);
+}
+
 const FITS = 'finite';
 const UNIT: InputPath = ['unit'];
 

@@ -69,16 +69,13 @@ export function readList<T extends object>(
   path: InputPath = [],
 ): readonly T[] {
   const inside = [...path, key];
-  const expected = `a list of ${String(least)} or more`;
-  if (!Array.isArray(list)) {
-    return refuse(fn, list === undefined ? 'missing' : 'wrong-type', inside, expected, list);
-  }
-  const entries: readonly unknown[] = list;
-  if (entries.length < least) return refuse(fn, 'out-of-range', inside, expected, list);
-  entries.forEach((entry, i) => {
-    if (typeof entry !== 'object' || entry === null)
-      refuse(fn, 'wrong-type', [...inside, i], 'an object', entry);
-  });
+  const no = (code: 'missing' | 'wrong-type' | 'out-of-range') =>
+    refuse(fn, code, inside, `a list of ${String(least)} or more`, list);
+  if (list === undefined) return no('missing');
+  const entries: unknown = list;
+  if (!Array.isArray(entries)) return no('wrong-type');
+  if (list.length < least) return no('out-of-range');
+  list.forEach((entry, i) => readObject(fn, i, entry, inside));
   return list;
 }
 

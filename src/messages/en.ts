@@ -18,4 +18,20 @@ export const en: Readonly<Record<CautionCode, string>> = {
     'Nothing is reckoned for what the valleys and pores of the floor drink: the volume is that of a smooth floor that takes nothing. Lay a test square or measure the texture.',
   'pulled-tight':
     'A coat pulled tight fills pores and leaves no film that a gauge could read; its thickness is an average. Mark the area that each cup must cover.',
+  'ratio-by-volume':
+    'These are parts by volume. On a scale the ratio is another one: it takes the densities of the parts to know it.',
+  'reading-moves-ratio':
+    'One misread step of {graduation} puts {name} off ratio by up to {off}; the instructions allow {tolerance}. Weigh it, or mix a larger batch.',
+  'too-small-to-measure':
+    '{name} is too little to be measured on steps of {graduation}. Use a finer measure.',
+  'rule-of-thumb':
+    'This time comes from a rule of thumb, half the time for each {step} warmer, between {from} and {to}. Times printed in the instructions of the product come first.',
+  'heat-in-the-pail':
+    'The pot life of {potLife} holds for {statedFor} and no more: a larger batch is faster, smokes and can burn. Pour it out at once; never cover or top up a pail that has begun to warm, spread it on sand outdoors.',
+  'pot-life-too-short':
+    'The batch takes {needed} from the start of mixing until it is down, and {usable} can be used. What helps: {remedies}.',
+  'batch-below-least':
+    'A batch of {batch} is below {least}, the least that can be measured in ratio. Make the batches equal, or mix the least and let the rest cure.',
+  'skin-and-eyes':
+    'Resin and hardener burn eyes and skin and can cause allergy for life: goggles, gloves changed often, sleeves, water to wash the eyes at the table. The safety data sheets come first.',
 };

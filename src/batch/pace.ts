@@ -1,0 +1,103 @@
+import type { Caution } from '../core/caution.ts';
+import { SHARE, TIME, VOLUME, WORK_RATE } from '../core/dimensions.ts';
+import { NOT_NEGATIVE, PART_OR_WHOLE, POSITIVE } from '../core/limits.ts';
+import type { Quantity, Share, Time, Volume, WorkRate } from '../core/quantity.ts';
+import { read, readOr, write } from '../core/read.ts';
+
+/** What limits every batch: how long the resin gives and how long the crew takes. */
+export interface Pace {
+  /** Pot life at the temperature of the material, from the start of mixing: the answer of `cure.potLife`. */
+  readonly potLife: Time;
+  /** Volume for which the pot life is stated. No batch is larger: its pot life would be shorter. */
+  readonly statedFor: Volume;
+  /** Share of the pot life in which the batch must be down. */
+  readonly usableShare: Share;
+  /** Stand time after mixing that the instructions ask for before use. None where not given. */
+  readonly induction?: Time | undefined;
+  /** Time to measure and mix one batch. */
+  readonly mixTime: Time;
+  /** Time to carry it to the edge and pour it. */
+  readonly carryTime: Time;
+  /** Area that the hands on one batch place in a time. */
+  readonly placingRate: WorkRate;
+}
+
+/** A pace in s, m³ and m²/s. */
+export interface BasePace {
+  readonly potLife_s: number;
+  readonly statedFor_m3: number;
+  /** From the start of mixing until the batch must be down. */
+  readonly usable_s: number;
+  /** From the start of mixing until placing begins. */
+  readonly ready_s: number;
+  /** How long the mixer is busy with a batch: mixing and carrying, not standing. */
+  readonly mixer_s: number;
+  readonly placingRate: number;
+}
+
+/** The fields of a pace alone, to be named as what went in. */
+export function paceOf(pace: Pace): Pace {
+  const { potLife, statedFor, usableShare, induction, mixTime, carryTime, placingRate } = pace;
+  return { potLife, statedFor, usableShare, induction, mixTime, carryTime, placingRate };
+}
+
+/** Reads what limits every batch. */
+export function readPace(fn: string, pace: Pace): BasePace {
+  const { potLife, statedFor, usableShare, induction, mixTime, carryTime, placingRate } = pace;
+  const potLife_s = read(fn, 'potLife', potLife, TIME, POSITIVE);
+  const statedFor_m3 = read(fn, 'statedFor', statedFor, VOLUME, POSITIVE);
+  const share = read(fn, 'usableShare', usableShare, SHARE, PART_OR_WHOLE);
+  const induction_s = readOr(0, fn, 'induction', induction, TIME, NOT_NEGATIVE);
+  const mix_s = read(fn, 'mixTime', mixTime, TIME, POSITIVE);
+  const carry_s = read(fn, 'carryTime', carryTime, TIME, NOT_NEGATIVE);
+  return {
+    potLife_s,
+    statedFor_m3,
+    usable_s: potLife_s * share,
+    ready_s: mix_s + induction_s + carry_s,
+    mixer_s: mix_s + carry_s,
+    placingRate: read(fn, 'placingRate', placingRate, WORK_RATE, POSITIVE),
+  };
+}
+
+/** What can be done when a batch does not fit its pot life. */
+export type Remedy =
+  | 'smaller batch'
+  | 'more hands'
+  | 'cooler material'
+  | 'faster mixing'
+  | 'slower hardener by the instructions';
+
+/** Any of them helps; the first cost least. */
+const REMEDIES: readonly Remedy[] = [
+  'smaller batch',
+  'more hands',
+  'cooler material',
+  'faster mixing',
+  'slower hardener by the instructions',
+];
+
+/** What can be done about a batch, nothing where it fits, and the cautions of mixing it. */
+export function batchCautions(
+  fn: string,
+  fits: boolean,
+  needed_s: number,
+  pace: BasePace,
+): { readonly remedies: readonly Remedy[]; readonly cautions: readonly Caution[] } {
+  const minutes = (seconds: number): Quantity<'min'> => write(fn, seconds, TIME, 'min');
+  const short: Caution = {
+    code: 'pot-life-too-short',
+    severity: 'caution',
+    params: { needed: minutes(needed_s), usable: minutes(pace.usable_s), remedies: REMEDIES.join(', ') },
+    source: 'common-practice',
+  };
+  const params = { statedFor: write(fn, pace.statedFor_m3, VOLUME, 'l'), potLife: minutes(pace.potLife_s) };
+  return {
+    remedies: fits ? [] : REMEDIES,
+    cautions: [
+      ...(fits ? [] : [short]),
+      { code: 'heat-in-the-pail', severity: 'danger', params, source: 'ufc-3-190-06' },
+      { code: 'skin-and-eyes', severity: 'danger', params: {}, source: 'hse-rr079' },
+    ],
+  };
+}

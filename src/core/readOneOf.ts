@@ -1,0 +1,28 @@
+import type { Dimension } from './dimension.ts';
+import type { InputPath } from './InputError.ts';
+import { POSITIVE, type Limits } from './limits.ts';
+import type { Quantity } from './quantity.ts';
+import { read } from './read.ts';
+import type { AnyReading } from './readAny.ts';
+
+/** Reads a quantity that may be of one kind or of another, such as an amount by volume or by mass. */
+export function readOneOf(
+  fn: string,
+  key: string | number,
+  quantity: Quantity | undefined,
+  kinds: readonly Dimension<never>[],
+  limits: Limits = POSITIVE,
+  path?: InputPath,
+): AnyReading {
+  const given = quantity as Partial<Quantity> | null | undefined;
+  const own = kinds.find((kind) => Object.keys(kind.factor).includes(String(given?.unit)));
+  const dimension = (own as Dimension<string> | undefined) ?? allOf(kinds);
+  return { base: read(fn, key, quantity, dimension, limits, path), dimension };
+}
+
+/** Stands in for all kinds where a unit belongs to none, so that the refusal names them all. */
+function allOf(kinds: readonly Dimension<never>[]): Dimension<string> {
+  const factor = Object.assign(Object.create(null) as object, ...kinds.map((kind) => kind.factor)) as object;
+  const name = kinds.map((kind) => kind.name).join(' or ');
+  return { name, exact: {}, factor: factor as Record<string, number>, lastUnit: '', lastFactor: undefined };
+}

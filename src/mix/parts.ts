@@ -1,0 +1,55 @@
+import type { Decimal } from 'decimal.js';
+import { counted } from '../core/decimal.ts';
+import type { InputPath } from '../core/InputError.ts';
+import { POSITIVE } from '../core/limits.ts';
+import type { Quantity } from '../core/quantity.ts';
+import { refuse } from '../core/read.ts';
+import { readList, readName, readNumber } from '../core/readPlain.ts';
+import type { VolumeUnit } from '../core/unitCodes.ts';
+
+/** One part of a ratio by volume, as the product's instructions state it. */
+export interface VolumePart {
+  /** Name on the pail: A, B, hardener. */
+  readonly name: string;
+  /** How many parts of the whole, by volume. */
+  readonly parts: number;
+}
+
+/** How much of one part, by volume. */
+export interface PartVolume<U extends VolumeUnit = VolumeUnit> {
+  /** Name of the part. */
+  readonly name: string;
+  /** How much of it. */
+  readonly volume: Quantity<U>;
+}
+
+/** A ratio as it was read. */
+export interface BaseParts {
+  readonly names: readonly string[];
+  /** How many parts of each, in decimals. */
+  readonly weights: readonly Decimal[];
+  /** The ratio as given, without anything else that came with it. */
+  readonly given: readonly VolumePart[];
+}
+
+/** Reads a ratio by volume. */
+export function readVolumeParts(
+  fn: string,
+  parts: readonly VolumePart[] | undefined,
+  path: InputPath = [],
+): BaseParts {
+  const list = readList(fn, 'parts', parts, 1, path);
+  const inside = (i: number) => [...path, 'parts', i];
+  const weights = list.map((part, i) => counted(readNumber(fn, 'parts', part.parts, POSITIVE, inside(i))));
+  const names = readNames(fn, list, [...path, 'parts']);
+  return { names, weights, given: list.map(({ name, parts }) => ({ name, parts })) };
+}
+
+/** Reads the names of parts; two of one name could not be told apart at the table. */
+export function readNames(fn: string, list: readonly { readonly name: string }[], path: InputPath): string[] {
+  const names = list.map((part, i) => readName(fn, 'name', part.name, [...path, i]));
+  names.forEach((name, i) => {
+    if (names.indexOf(name) < i) refuse(fn, 'conflict', [...path, i, 'name'], 'a name of its own', name);
+  });
+  return names;
+}
