@@ -11,3 +11,4 @@ export * from './film/index.ts';
 export * from './mix/index.ts';
 export * from './order/index.ts';
 export * from './units/index.ts';
+export * from './plan/index.ts';

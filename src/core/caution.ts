@@ -24,7 +24,9 @@ export type CautionCode =
   | 'batch-below-least'
   | 'skin-and-eyes'
   // order
-  | 'leftover-material';
+  | 'leftover-material'
+  // plan
+  | 'no-pot-life-at-this-temperature';
 
 /** A finding beside an answer: the answer stands, and this belongs with it. */
 export interface Caution {

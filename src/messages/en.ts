@@ -34,4 +34,6 @@ export const en: Readonly<Record<CautionCode, string>> = {
     'A batch of {batch} is below {least}, the least that can be measured in ratio. Make the batches equal, or mix the least and let the rest cure.',
   'skin-and-eyes':
     'Resin and hardener burn eyes and skin and can cause allergy for life: goggles, gloves changed often, sleeves, water to wash the eyes at the table. The safety data sheets come first.',
+  'no-pot-life-at-this-temperature':
+    'The instructions of {material} give no pot life at {temperature}, so no batches are planned for it. Bring the material to a temperature that they name; nothing is carried on beyond it.',
 };

@@ -1,0 +1,240 @@
+import { takeOff, type TakeOffInput } from '../area/index.ts';
+import { dewPointMargin } from '../climate/index.ts';
+import {
+  AREA,
+  LENGTH,
+  MOLAR_ENERGY,
+  SHARE,
+  SPREAD_RATE,
+  TEMPERATURE,
+  TEMPERATURE_DIFFERENCE,
+  TIME,
+  VOLUME,
+  WORK_RATE,
+} from '../core/dimensions.ts';
+import type { InputIssue, InputPath } from '../core/InputError.ts';
+import { readInstant, type Instant } from '../core/instant.ts';
+import { ABSOLUTE, NOT_NEGATIVE, PART, PART_OR_WHOLE, POSITIVE } from '../core/limits.ts';
+import { read } from '../core/read.ts';
+import { readNumber } from '../core/readPlain.ts';
+import { readTimeRule, type TimeRule } from '../cure/timeRule.ts';
+import { coatVolume } from '../film/index.ts';
+import { capacityOf, readPail, type Pail } from '../mix/pail.ts';
+import { readVolumeParts, type VolumePart } from '../mix/parts.ts';
+import type { Coat, Crew, FloorDocument, Readings } from './FloorDocument.ts';
+import {
+  choice,
+  count,
+  flag,
+  isObject,
+  issue,
+  kindOf,
+  list,
+  name,
+  object,
+  quantity,
+  ranged,
+  reader,
+  refusals,
+  temperature,
+  then,
+  unitOf,
+  unknownFields,
+  type Guard,
+} from './guards.ts';
+
+const length = quantity(LENGTH, POSITIVE);
+const volume = quantity(VOLUME, POSITIVE);
+const time = quantity(TIME, POSITIVE);
+const point = temperature(ABSOLUTE);
+
+/** A list of shapes; what each needs is known to the take-off, which looks at them next. */
+const shapes: Guard = (value, path, issues) => {
+  if (Array.isArray(value)) return;
+  issues.push(issue(value === undefined ? 'missing' : 'wrong-type', path, 'a list of shapes', value));
+};
+
+const zone = then(object({ name, add: shapes }, { deduct: shapes }), (value, path, issues) => {
+  const { add, deduct } = value as TakeOffInput;
+  refusals(path, issues, () => takeOff({ add, deduct, unit: 'm2' }));
+});
+
+const timePoint = { temperature: point, time };
+const stated = { ...timePoint, from: point, to: point };
+const timeRule = then(
+  kindOf('rule', {
+    table: object({
+      rule: choice('table'),
+      points: list(object(timePoint), 2),
+      between: choice('linear', 'arrhenius'),
+    }),
+    halving: object({
+      rule: choice('halving'),
+      ...stated,
+      step: quantity(TEMPERATURE_DIFFERENCE, POSITIVE),
+    }),
+    arrhenius: object({
+      rule: choice('arrhenius'),
+      ...stated,
+      activationEnergy: quantity(MOLAR_ENERGY, POSITIVE),
+    }),
+  }),
+  reader((fn, key, rule: TimeRule, outer) => readTimeRule(fn, key, rule, outer)),
+);
+
+/** A ratio by volume; its reader knows the list by the name of its field. */
+const share = reader((fn, key, value: number, outer) => readNumber(fn, key, value, POSITIVE, outer));
+const ratio = then(
+  list(object({ name, parts: share }), 1),
+  reader((fn, _, parts: readonly VolumePart[], outer) => readVolumeParts(fn, parts, outer)),
+);
+
+const material = object(
+  { name, parts: ratio, pack: volume, potLife: timeRule, statedFor: volume },
+  {
+    multiple: count,
+    spare: quantity(SHARE, NOT_NEGATIVE),
+    induction: quantity(TIME, NOT_NEGATIVE),
+    ratioTolerance: quantity(SHARE, PART),
+  },
+);
+
+const depth = ranged(LENGTH, NOT_NEGATIVE);
+const lost = ranged(SHARE, PART);
+const held = ranged(VOLUME, NOT_NEGATIVE);
+const amount = then(
+  object(
+    {},
+    {
+      wetThickness: ranged(LENGTH, POSITIVE),
+      dryThickness: ranged(LENGTH, POSITIVE),
+      solidsByVolume: ranged(SHARE, PART_OR_WHOLE),
+      spreadRate: ranged(SPREAD_RATE, POSITIVE),
+      pulledTight: flag,
+      textureDepth: depth,
+      porosity: depth,
+      fills: held,
+      transferLoss: lost,
+      residue: lost,
+      toolLoad: held,
+      lostBatch: held,
+    },
+  ),
+  (value, path, issues) => {
+    const area = { value: 1, unit: 'm2' } as const;
+    refusals(path, issues, () =>
+      coatVolume({ ...(value as Coat['amount']), area, unit: 'l', thicknessUnit: 'um' }),
+    );
+  },
+);
+
+const instant = reader((fn, key, value: Instant, outer) => readInstant(fn, key, value, outer));
+const coat = object(
+  { name, material: name, amount, placingRate: quantity(WORK_RATE, POSITIVE) },
+  { zones: list(name, 1), start: instant },
+);
+
+const pail = then(
+  object({ diameter: length, height: length }, { topDiameter: length }),
+  reader((fn, _, value: Pail, outer) => readPail(fn, value, outer)),
+);
+const crew = then(
+  object({
+    mixers: count,
+    crews: count,
+    mixTime: time,
+    carryTime: quantity(TIME, NOT_NEGATIVE),
+    usableShare: quantity(SHARE, PART_OR_WHOLE),
+    pail,
+    pailCapacity: volume,
+    graduation: length,
+    measuringStep: volume,
+  }),
+  (value, path, issues) => {
+    const { pail, pailCapacity } = value as Crew;
+    const wanted_m3 = read('planFloor', 'pailCapacity', pailCapacity, VOLUME, POSITIVE);
+    if (wanted_m3 > capacityOf(readPail('planFloor', pail))) {
+      issues.push(issue('conflict', [...path, 'pailCapacity'], 'no more than the pail holds', pailCapacity));
+    }
+  },
+);
+
+const readings = then(
+  object(
+    { air: point, relativeHumidity: quantity(SHARE, PART_OR_WHOLE), surface: point, material: point },
+    {
+      airError: quantity(TEMPERATURE_DIFFERENCE, NOT_NEGATIVE),
+      relativeHumidityError: quantity(SHARE, NOT_NEGATIVE),
+      surfaceError: quantity(TEMPERATURE_DIFFERENCE, NOT_NEGATIVE),
+    },
+  ),
+  (value, path, issues) => {
+    const limit = { value: 0, unit: 'deltaC' } as const;
+    refusals(path, issues, () => dewPointMargin({ ...(value as Readings), limit }));
+  },
+);
+
+const fieldsOfFloor = object(
+  {
+    schema: choice(1),
+    name,
+    units: object({
+      area: unitOf(AREA),
+      film: unitOf(LENGTH),
+      volume: unitOf(VOLUME),
+      mark: unitOf(LENGTH),
+      time: unitOf(TIME),
+      temperature: unitOf(TEMPERATURE),
+    }),
+    zones: list(zone, 1),
+    materials: list(material, 1),
+    coats: list(coat, 1),
+    crew,
+    readings,
+    dewPointLimit: quantity(TEMPERATURE_DIFFERENCE, NOT_NEGATIVE),
+  },
+  { deductFrom: quantity(AREA, NOT_NEGATIVE) },
+);
+
+/** Names that stand twice, and names of things that are not there. */
+const references: Guard = (value, path, issues) => {
+  const { zones, materials, coats } = value as FloorDocument;
+  const named = { zones, materials, coats };
+  for (const [key, things] of Object.entries(named)) {
+    const names = things.map((thing) => thing.name);
+    names.forEach((one, i) => {
+      if (names.indexOf(one) < i)
+        issues.push(issue('conflict', [...path, key, i, 'name'], 'a name of its own', one));
+    });
+  }
+  const known = (things: readonly { readonly name: string }[], one: string, at: InputPath) => {
+    const names = things.map((thing) => thing.name);
+    if (!names.includes(one)) issues.push(issue('conflict', at, `one of the names ${names.join(', ')}`, one));
+  };
+  coats.forEach((coat, i) => {
+    known(materials, coat.material, [...path, 'coats', i, 'material']);
+    coat.zones?.forEach((zone, j) => {
+      known(zones, zone, [...path, 'coats', i, 'zones', j]);
+    });
+  });
+};
+
+/** Whatever else stands in a quantity beside its number and its unit. */
+const quantityFields: Guard = (value, path, issues) => {
+  if (typeof value !== 'object' || value === null) return;
+  if (isObject(value) && 'value' in value && 'unit' in value)
+    unknownFields(value, ['value', 'unit'], path, issues);
+  for (const [key, inner] of Object.entries(value)) {
+    quantityFields(inner, [...path, Array.isArray(value) ? Number(key) : key], issues);
+  }
+};
+
+const floor = then(fieldsOfFloor, references);
+
+/** Everything that is wrong with a floor document, each with its path; nothing where it can be planned. */
+export function checkFloor(document: unknown): InputIssue[] {
+  const issues: InputIssue[] = [];
+  floor(document, [], issues);
+  quantityFields(document, [], issues);
+  return issues;
+}

@@ -1,0 +1,160 @@
+/**
+ * Guards for a document that comes from outside: each looks at one value and adds what is wrong with it to a list, so
+ * that a form can show every problem at once. They use the readers of the formulas, hence refuse the same things.
+ */
+import type { Dimension } from '../core/dimension.ts';
+import { InputError, type InputErrorCode, type InputIssue, type InputPath } from '../core/InputError.ts';
+import type { Limits } from '../core/limits.ts';
+import type { Quantity, Temperature } from '../core/quantity.ts';
+import { readRange, type Ranged } from '../core/range.ts';
+import { read, show } from '../core/read.ts';
+import { readCount, readName } from '../core/readPlain.ts';
+import { readTemperature } from '../core/temperature.ts';
+
+/** Looks at a value and adds to `issues` what is wrong with it. */
+export type Guard = (value: unknown, path: InputPath, issues: InputIssue[]) => void;
+
+const FUNCTION = 'planFloor';
+
+/** One issue of the document. */
+export function issue(
+  code: InputErrorCode,
+  path: InputPath,
+  expected: string,
+  received: unknown,
+): InputIssue {
+  return { code, function: FUNCTION, path, expected, received: show(received) };
+}
+
+/** A guard made of a reader: what it refuses is added to the list. `key` and `outer` are the path of the value. */
+export function reader(look: (fn: string, key: string, value: never, outer: InputPath) => unknown): Guard {
+  return (value, path, issues) => {
+    refusals([], issues, () => look(FUNCTION, path.at(-1) as string, value as never, path.slice(0, -1)));
+  };
+}
+
+/** Runs a function on a part of the document; what it refuses is added to the list, under the path of that part. */
+export function refusals(path: InputPath, issues: InputIssue[], run: () => unknown): void {
+  try {
+    run();
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    for (const one of error.issues) issues.push({ ...one, function: FUNCTION, path: [...path, ...one.path] });
+  }
+}
+
+/** A quantity of one kind within limits. */
+export function quantity<U extends string>(dimension: Dimension<U>, limits: Limits): Guard {
+  return reader((fn, key, value: Quantity<U>, outer) => read(fn, key, value, dimension, limits, outer));
+}
+
+/** A temperature within limits. */
+export function temperature(limits: Limits): Guard {
+  return reader((fn, key, value: Temperature, outer) => readTemperature(fn, key, value, limits, outer));
+}
+
+/** A quantity or a range of them. */
+export function ranged<U extends string>(dimension: Dimension<U>, limits: Limits): Guard {
+  const ends = reader((fn, key, value: Ranged<Quantity<U>>, outer) =>
+    readRange(fn, key, value, dimension, limits, outer),
+  );
+  return (value, path, issues) => {
+    ends(value, path, issues);
+    if (isObject(value) && !('value' in value)) unknownFields(value, ['low', 'likely', 'high'], path, issues);
+  };
+}
+
+/** A name. */
+export const name = reader((fn, key, value: string, outer) => readName(fn, key, value, outer));
+
+/** A number of things, at least one. */
+export const count = reader((fn, key, value: number, outer) => readCount(fn, key, value, outer));
+
+/** Yes or no. */
+export const flag: Guard = (value, path, issues) => {
+  if (typeof value !== 'boolean') issues.push(issue('wrong-type', path, 'true or false', value));
+};
+
+/** One of a few words or numbers. */
+export function choice(...choices: readonly (string | number)[]): Guard {
+  return (value, path, issues) => {
+    if (choices.includes(value as string)) return;
+    const code = value === undefined ? 'missing' : 'out-of-range';
+    issues.push(issue(code, path, `one of ${choices.join(', ')}`, value));
+  };
+}
+
+/** A unit code of one kind. */
+export function unitOf(dimension: Dimension<string>): Guard {
+  return choice(...Object.keys(dimension.factor));
+}
+
+/** A list of at least `least` entries. */
+export function list(entry: Guard, least: number): Guard {
+  return (value, path, issues) => {
+    if (!Array.isArray(value) || value.length < least) {
+      const code = value === undefined ? 'missing' : Array.isArray(value) ? 'out-of-range' : 'wrong-type';
+      issues.push(issue(code, path, `a list of ${least} or more`, value));
+      return;
+    }
+    // Array.from visits the holes of a list as well.
+    Array.from(value as unknown[]).forEach((one, i) => {
+      entry(one, [...path, i], issues);
+    });
+  };
+}
+
+/** An object with exactly these fields; those that are optional may be left out. */
+export function object(
+  required: Readonly<Record<string, Guard>>,
+  optional: Readonly<Record<string, Guard>> = {},
+): Guard {
+  const guards = { ...required, ...optional };
+  return (value, path, issues) => {
+    if (!isObject(value)) {
+      issues.push(issue(value === undefined ? 'missing' : 'wrong-type', path, 'an object', value));
+      return;
+    }
+    for (const [key, look] of Object.entries(guards)) {
+      if (value[key] !== undefined || !(key in optional)) look(value[key], [...path, key], issues);
+    }
+    unknownFields(value, Object.keys(guards), path, issues);
+  };
+}
+
+/** An object of one of several kinds, told apart by the word in one of its fields. */
+export function kindOf(field: string, kinds: Readonly<Record<string, Guard>>): Guard {
+  const named = object({ [field]: choice(...Object.keys(kinds)) });
+  return (value, path, issues) => {
+    const kind = isObject(value) ? value[field] : undefined;
+    const look = typeof kind === 'string' && Object.hasOwn(kinds, kind) ? kinds[kind] : named;
+    look?.(value, path, issues);
+  };
+}
+
+/** One guard, and another where the first has found nothing. */
+export function then(first: Guard, next: Guard): Guard {
+  return (value, path, issues) => {
+    const before = issues.length;
+    first(value, path, issues);
+    if (issues.length === before) next(value, path, issues);
+  };
+}
+
+/** Whether a value is an object with fields. */
+export function isObject(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
+/** Adds every field that nothing reads. */
+export function unknownFields(
+  value: Readonly<Record<string, unknown>>,
+  known: readonly string[],
+  path: InputPath,
+  issues: InputIssue[],
+): void {
+  for (const key of Object.keys(value)) {
+    if (known.includes(key)) continue;
+    issues.push(issue('unknown-field', [...path, key], `one of the fields ${known.join(', ')}`, value[key]));
+  }
+}
