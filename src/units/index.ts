@@ -10,6 +10,8 @@ export { convert } from './convert.ts';
 export type { ConvertInput, SameKind } from './convert.ts';
 export { describeUnit } from './describeUnit.ts';
 export type { UnitDescription } from './describeUnit.ts';
+export { formatQuantity } from './formatQuantity.ts';
+export type { FormatQuantityInput } from './formatQuantity.ts';
 export { isUnitOf } from './isUnitOf.ts';
 export { scale } from './scale.ts';
 export type { ScalableUnit, ScaleInput } from './scale.ts';
