@@ -13,6 +13,8 @@ export type { UnitDescription } from './describeUnit.ts';
 export { formatQuantity } from './formatQuantity.ts';
 export type { FormatQuantityInput } from './formatQuantity.ts';
 export { isUnitOf } from './isUnitOf.ts';
+export { parseQuantity } from './parseQuantity.ts';
+export type { ParseQuantityInput } from './parseQuantity.ts';
 export { scale } from './scale.ts';
 export type { ScalableUnit, ScaleInput } from './scale.ts';
 export { subtract } from './subtract.ts';

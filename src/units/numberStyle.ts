@@ -1,11 +1,12 @@
 import { refuse } from '../core/read.ts';
+import { plainText } from './plainText.ts';
 
 /** How one language writes numbers. */
 export interface NumberStyle {
   readonly locale: string;
   /** Sign between whole and fraction. */
   readonly decimal: string;
-  /** Sign between thousands. */
+  /** Sign between thousands; a plain space where the language has a space of any kind. */
   readonly group: string;
   readonly minus: string;
   /** The ten digits, from nought. */
@@ -33,10 +34,11 @@ function ask(fn: string, locale: unknown): NumberStyle {
     const parts = marks.formatToParts(-1234567.5);
     const sign = (type: string) => parts.find((part) => part.type === type)?.value ?? '';
     const plain = new Intl.NumberFormat(locale, { useGrouping: false });
+    const group = sign('group');
     return {
       locale,
       decimal: sign('decimal'),
-      group: sign('group'),
+      group: plainText(group) || (group && ' '),
       minus: sign('minusSign'),
       digits: Array.from({ length: 10 }, (_, digit) => plain.format(digit)),
       grouped: (whole) => marks.format(whole),
