@@ -16,6 +16,8 @@ export type InputErrorCode =
   | 'too-large'
   /** Text, a list, an object or a whole number is due and something else came. */
   | 'wrong-type'
+  /** A text that may mean more than one thing; `expected` names them. */
+  | 'ambiguous'
   /** A field that nothing reads, such as a misspelt one. */
   | 'unknown-field';
 

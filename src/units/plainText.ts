@@ -1,0 +1,16 @@
+/** Signs that are typed or pasted in many forms, and the one form in which they are read. */
+const FORMS: readonly (readonly [RegExp, string])[] = [
+  // Marks of direction and width that leave no trace on paper.
+  [/[\u061c\u200b-\u200f\u2066-\u2069\ufeff]/g, ''],
+  [/[º˚]/g, '°'],
+  [/[″“”„ʺ]|''|′′/g, '"'],
+  [/[′’‘´`ʹʼ]/g, "'"],
+  [/[−–—‒]/g, '-'],
+];
+
+/** A text with fractions, superscripts, quotes, dashes and spaces in their plain form: `6½″` becomes `6 1/2"`. */
+export function plainText(text: string): string {
+  const apart = text.replace(/[¼½¾⅐-⅞]/g, (fraction) => ` ${fraction}`);
+  const plain = FORMS.reduce((all, [form, sign]) => all.replace(form, sign), apart).normalize('NFKC');
+  return plain.replace(/[⁄∕]/g, '/').replace(/\s+/g, ' ').trim();
+}
