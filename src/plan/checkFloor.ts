@@ -37,7 +37,7 @@ import {
   reader,
   refusals,
   temperature,
-  then,
+  inTurn,
   unitOf,
   unknownFields,
   type Guard,
@@ -54,14 +54,14 @@ const shapes: Guard = (value, path, issues) => {
   issues.push(issue(value === undefined ? 'missing' : 'wrong-type', path, 'a list of shapes', value));
 };
 
-const zone = then(object({ name, add: shapes }, { deduct: shapes }), (value, path, issues) => {
+const zone = inTurn(object({ name, add: shapes }, { deduct: shapes }), (value, path, issues) => {
   const { add, deduct } = value as TakeOffInput;
   refusals(path, issues, () => takeOff({ add, deduct, unit: 'm2' }));
 });
 
 const timePoint = { temperature: point, time };
 const stated = { ...timePoint, from: point, to: point };
-const timeRule = then(
+const timeRule = inTurn(
   kindOf('rule', {
     table: object({
       rule: choice('table'),
@@ -84,7 +84,7 @@ const timeRule = then(
 
 /** A ratio by volume; its reader knows the list by the name of its field. */
 const share = reader((fn, key, value: number, outer) => readNumber(fn, key, value, POSITIVE, outer));
-const ratio = then(
+const ratio = inTurn(
   list(object({ name, parts: share }), 1),
   reader((fn, _, parts: readonly VolumePart[], outer) => readVolumeParts(fn, parts, outer)),
 );
@@ -102,7 +102,7 @@ const material = object(
 const depth = ranged(LENGTH, NOT_NEGATIVE);
 const lost = ranged(SHARE, PART);
 const held = ranged(VOLUME, NOT_NEGATIVE);
-const amount = then(
+const amount = inTurn(
   object(
     {},
     {
@@ -134,11 +134,11 @@ const coat = object(
   { zones: list(name, 1), start: instant },
 );
 
-const pail = then(
+const pail = inTurn(
   object({ diameter: length, height: length }, { topDiameter: length }),
   reader((fn, _, value: Pail, outer) => readPail(fn, value, outer)),
 );
-const crew = then(
+const crew = inTurn(
   object({
     mixers: count,
     crews: count,
@@ -159,7 +159,7 @@ const crew = then(
   },
 );
 
-const readings = then(
+const readings = inTurn(
   object(
     { air: point, relativeHumidity: quantity(SHARE, PART_OR_WHOLE), surface: point, material: point },
     {
@@ -229,7 +229,7 @@ const quantityFields: Guard = (value, path, issues) => {
   }
 };
 
-const floor = then(fieldsOfFloor, references);
+const floor = inTurn(fieldsOfFloor, references);
 
 /** Everything that is wrong with a floor document, each with its path; nothing where it can be planned. */
 export function checkFloor(document: unknown): InputIssue[] {

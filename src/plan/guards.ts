@@ -133,7 +133,7 @@ export function kindOf(field: string, kinds: Readonly<Record<string, Guard>>): G
 }
 
 /** One guard, and another where the first has found nothing. */
-export function then(first: Guard, next: Guard): Guard {
+export function inTurn(first: Guard, next: Guard): Guard {
   return (value, path, issues) => {
     const before = issues.length;
     first(value, path, issues);

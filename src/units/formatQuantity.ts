@@ -44,7 +44,7 @@ export interface FormatQuantityInput<From extends Unit = Unit> {
  *
  * @param input - The quantity, the language and how to round.
  * @returns The text.
- * @throws An {@link InputError} that names the field; `conflict` for two ways of rounding.
+ * @throws An `InputError` that names the field; `conflict` for two ways of rounding.
  * @example
  * ```ts
  * import * as units from 'coating-math/units';

@@ -58,7 +58,7 @@ const NEXT_SMALLER: Partial<Readonly<Record<Unit, Unit>>> = { ft: 'in', h: 'min'
  *
  * @param input - The text, the language of its numbers, and what is known of the quantity.
  * @returns The quantity in the unit in which it was written.
- * @throws An {@link InputError} whose path is `text` or the field that was wrong.
+ * @throws An `InputError` whose path is `text` or the field that was wrong.
  * @example
  * ```ts
  * import * as units from 'coating-math/units';
