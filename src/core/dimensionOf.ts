@@ -31,6 +31,11 @@ export type DimensionName = keyof UnitsByDimension;
 /** Every unit code of the library. */
 export type Unit = UnitsByDimension[DimensionName];
 
+/** The units of the same kind as one unit: what it can be converted to. */
+export type SameKind<U extends Unit> = {
+  [D in keyof UnitsByDimension]: U extends UnitsByDimension[D] ? UnitsByDimension[D] : never;
+}[keyof UnitsByDimension];
+
 /** The kinds of quantity by name. */
 export const DIMENSIONS: Readonly<Record<DimensionName, Dimension<Unit>>> = {
   length: tables.LENGTH,

@@ -9,7 +9,7 @@ export { attempt } from './attempt.ts';
 export type { Attempt } from './attempt.ts';
 export { between } from './between.ts';
 export type { Basis, Caution, CautionCode } from './caution.ts';
-export type { DimensionName, Unit, UnitsByDimension } from './dimensionOf.ts';
+export type { DimensionName, SameKind, Unit, UnitsByDimension } from './dimensionOf.ts';
 export type { FieldValue, RoundingDirection } from './fieldValue.ts';
 export { InputError } from './InputError.ts';
 export type { InputErrorCode, InputIssue, InputPath } from './InputError.ts';

@@ -1,10 +1,9 @@
-import type { Unit } from '../core/dimensionOf.ts';
+import type { SameKind, Unit } from '../core/dimensionOf.ts';
 import { TEMPERATURE, TEMPERATURE_DIFFERENCE } from '../core/dimensions.ts';
 import { monotone } from '../core/monotone.ts';
 import type { Quantity } from '../core/quantity.ts';
 import { fields } from '../core/read.ts';
 import type { TemperatureDifferenceUnit, TemperatureUnit } from '../core/unitCodes.ts';
-import type { SameKind } from './convert.ts';
 import { dimensionOfUnit } from './dimensionNamed.ts';
 import { differenceUnit } from './differenceUnit.ts';
 import { answer, valueIn } from './valueIn.ts';

@@ -1,10 +1,9 @@
-import type { Unit } from '../core/dimensionOf.ts';
+import type { SameKind, Unit } from '../core/dimensionOf.ts';
 import { TEMPERATURE } from '../core/dimensions.ts';
 import type { Quantity } from '../core/quantity.ts';
 import { fields } from '../core/read.ts';
 import { readAny, readAs } from '../core/readAny.ts';
 import { AT_ZERO_CELSIUS } from '../core/temperature.ts';
-import type { SameKind } from './convert.ts';
 
 /** Input of {@link compare}. */
 export interface CompareInput<A extends Unit = Unit, B extends SameKind<A> = SameKind<A>> {

@@ -1,13 +1,8 @@
-import type { Unit, UnitsByDimension } from '../core/dimensionOf.ts';
+import type { SameKind, Unit } from '../core/dimensionOf.ts';
 import { monotone } from '../core/monotone.ts';
 import type { Quantity } from '../core/quantity.ts';
 import { fields } from '../core/read.ts';
 import { readAny, writeAny } from '../core/readAny.ts';
-
-/** The units of the same kind as one unit: what it can be converted to. */
-export type SameKind<U extends Unit> = {
-  [D in keyof UnitsByDimension]: U extends UnitsByDimension[D] ? UnitsByDimension[D] : never;
-}[keyof UnitsByDimension];
 
 /** Input of {@link convert}. */
 export interface ConvertInput<From extends Unit = Unit, To extends SameKind<From> = SameKind<From>> {

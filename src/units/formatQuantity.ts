@@ -1,11 +1,10 @@
 import type { Dimension } from '../core/dimension.ts';
-import type { Unit } from '../core/dimensionOf.ts';
+import type { SameKind, Unit } from '../core/dimensionOf.ts';
 import { LENGTH } from '../core/dimensions.ts';
 import type { RoundingDirection } from '../core/fieldValue.ts';
 import type { Quantity } from '../core/quantity.ts';
 import { fields } from '../core/read.ts';
 import { readAny } from '../core/readAny.ts';
-import type { SameKind } from './convert.ts';
 import { decimalText, wholeSteps } from './decimalText.ts';
 import { dimensionOfUnit } from './dimensionNamed.ts';
 import { feetAndInchesText, mixedNumberText } from './mixedNumberText.ts';

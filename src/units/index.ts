@@ -7,7 +7,7 @@ export type { AddendUnit, AddInput } from './add.ts';
 export { compare } from './compare.ts';
 export type { CompareInput } from './compare.ts';
 export { convert } from './convert.ts';
-export type { ConvertInput, SameKind } from './convert.ts';
+export type { ConvertInput } from './convert.ts';
 export { describeUnit } from './describeUnit.ts';
 export type { UnitDescription } from './describeUnit.ts';
 export { formatQuantity } from './formatQuantity.ts';

@@ -1,11 +1,16 @@
 import type { Dimension } from '../core/dimension.ts';
-import { dimensionOf, type DimensionName, type Unit, type UnitsByDimension } from '../core/dimensionOf.ts';
+import {
+  dimensionOf,
+  type DimensionName,
+  type SameKind,
+  type Unit,
+  type UnitsByDimension,
+} from '../core/dimensionOf.ts';
 import { TEMPERATURE } from '../core/dimensions.ts';
 import type { InputErrorCode } from '../core/InputError.ts';
 import type { Quantity } from '../core/quantity.ts';
 import { fields, refuse } from '../core/read.ts';
 import { readAny } from '../core/readAny.ts';
-import type { SameKind } from './convert.ts';
 import { dimensionNamed, dimensionOfUnit } from './dimensionNamed.ts';
 import { numberAt, plainDigits } from './numberAt.ts';
 import { numberStyle, type NumberStyle } from './numberStyle.ts';

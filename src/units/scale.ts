@@ -1,8 +1,7 @@
-import type { Unit } from '../core/dimensionOf.ts';
+import type { SameKind, Unit } from '../core/dimensionOf.ts';
 import type { Quantity } from '../core/quantity.ts';
 import { fields } from '../core/read.ts';
 import type { TemperatureUnit } from '../core/unitCodes.ts';
-import type { SameKind } from './convert.ts';
 import { scalable, times } from './scalable.ts';
 import { answer, valueIn } from './valueIn.ts';
 

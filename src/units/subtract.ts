@@ -1,10 +1,9 @@
-import { dimensionOf, type Unit } from '../core/dimensionOf.ts';
+import { dimensionOf, type SameKind, type Unit } from '../core/dimensionOf.ts';
 import { TEMPERATURE, TEMPERATURE_DIFFERENCE } from '../core/dimensions.ts';
 import { monotone } from '../core/monotone.ts';
 import type { Quantity } from '../core/quantity.ts';
 import { fields } from '../core/read.ts';
 import type { TemperatureDifferenceUnit, TemperatureUnit } from '../core/unitCodes.ts';
-import type { SameKind } from './convert.ts';
 import { differenceUnit, scaleOf } from './differenceUnit.ts';
 import { dimensionOfUnit } from './dimensionNamed.ts';
 import { answer, valueIn } from './valueIn.ts';

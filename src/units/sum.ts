@@ -1,6 +1,6 @@
+import type { SameKind } from '../core/dimensionOf.ts';
 import type { Quantity } from '../core/quantity.ts';
 import { fields } from '../core/read.ts';
-import type { SameKind } from './convert.ts';
 import { listIn, scalable } from './scalable.ts';
 import type { ScalableUnit } from './scale.ts';
 import { total } from './total.ts';

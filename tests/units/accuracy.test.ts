@@ -1,0 +1,56 @@
+/** The fast route against exact fractions, for every pair of units. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { convert } from '../../src/units/convert.ts';
+import { kinds, pairs, exactly } from '../support/definitions.ts';
+import { double, minus, toNumber, ulpsOff } from '../support/rational.ts';
+
+const go = (value: number, from: string, to: string) =>
+  convert({ quantity: { value, unit: from as 'm' }, unit: to as 'm' }).value;
+
+/** Doubles of every size that a floor and a laboratory can ask for, all bits of them used. */
+const values = fc
+  .tuple(fc.double({ min: 1, max: 2, noNaN: true }), fc.integer({ min: -40, max: 40 }), fc.boolean())
+  .map(([part, power, below]) => (below ? -1 : 1) * part * 2 ** power);
+
+describe.each(pairs.filter(({ name }) => name !== 'temperature'))('$from to $to', ({ from, to }) => {
+  it('is within 3 units in the last place', () => {
+    fc.assert(
+      fc.property(values, (value) => {
+        expect(ulpsOff(go(value, from, to), exactly(double(value), from, to))).toBeLessThanOrEqual(3);
+      }),
+      { numRuns: 60, seed: 11 },
+    );
+  });
+});
+
+describe.each(pairs.filter(({ name }) => name === 'temperature'))('$from to $to', ({ from, to }) => {
+  it('is within 2e-13 K from −100 to 1000 °C', () => {
+    const step = to === 'degF' ? 5 / 9 : 1;
+    fc.assert(
+      fc.property(fc.double({ min: -100, max: 1000, noNaN: true }), (celsius) => {
+        const value = go(celsius, 'degC', from);
+        const off = toNumber(minus(double(go(value, from, to)), exactly(double(value), from, to)));
+        expect(Math.abs(off) * step).toBeLessThanOrEqual(2e-13);
+      }),
+      { numRuns: 5000, seed: 11 },
+    );
+  });
+});
+
+it.each(kinds)('$name: the same unit leaves every value untouched', ({ units }) => {
+  for (const unit of units) {
+    fc.assert(
+      fc.property(values.map(Math.abs), (value) => {
+        expect(go(value, unit, unit)).toBe(value);
+      }),
+      { numRuns: 60, seed: 12 },
+    );
+  }
+});
+
+it('holds the perm to its parts: a grain per hour, square foot and inch of mercury', () => {
+  const grain_ng = 64798910;
+  const inHg_Pa = go(1, 'inHg', 'Pa');
+  expect(go(1, 'perm', 'ng/s/m2/Pa')).toBeCloseTo(grain_ng / (3600 * 0.09290304 * inHg_Pa), 12);
+});
