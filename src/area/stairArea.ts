@@ -3,7 +3,7 @@ import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import { monotone } from '../core/monotone.ts';
 import type { Length, Quantity } from '../core/quantity.ts';
 import { fields, read, readOr, write } from '../core/read.ts';
-import { readCount } from '../core/readCount.ts';
+import { readCount } from '../core/readPlain.ts';
 import type { AreaUnit } from '../core/unitCodes.ts';
 
 /** Input of {@link stairArea}. */

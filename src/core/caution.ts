@@ -4,6 +4,7 @@ import type { Quantity } from './quantity.ts';
 export type CautionCode =
   // area
   | 'deduction-left-in'
+  | 'moving-crack'
   | 'outline-unknown'
   // film
   | 'nothing-for-texture'

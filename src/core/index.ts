@@ -16,5 +16,5 @@ export type { InputErrorCode, InputIssue, InputPath } from './InputError.ts';
 export { monotone } from './monotone.ts';
 export type { Direction, Directions, Formula } from './monotone.ts';
 export type * from './quantity.ts';
-export type { Range, Ranged } from './range.ts';
+export type { LikelyRange, Range, Ranged } from './range.ts';
 export type * from './unitCodes.ts';

@@ -14,6 +14,12 @@ export interface Range<U extends string = string> {
   readonly high: Quantity<U>;
 }
 
+/** A range of which the most likely value is known. */
+export interface LikelyRange<U extends string = string> extends Range<U> {
+  /** Most likely value. */
+  readonly likely: Quantity<U>;
+}
+
 /** One value or a range of values. */
 export type Ranged<Q extends Quantity> = Q | Range<Q['unit']>;
 

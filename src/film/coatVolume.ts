@@ -6,7 +6,7 @@ import { inside } from '../core/inside.ts';
 import { NOT_NEGATIVE, PART, PART_OR_WHOLE, POSITIVE } from '../core/limits.ts';
 import { monotone, type Direction } from '../core/monotone.ts';
 import type { Area, Length, Quantity, Share, SpreadRate, Volume } from '../core/quantity.ts';
-import { isRange, type Range, type Ranged } from '../core/range.ts';
+import { isRange, type LikelyRange, type Range, type Ranged } from '../core/range.ts';
 import { fields, read, readOr, refuse, write } from '../core/read.ts';
 import type { LengthUnit, VolumeUnit } from '../core/unitCodes.ts';
 
@@ -57,17 +57,17 @@ export interface CoatLoss<U extends VolumeUnit = VolumeUnit> {
   /** How it grows. */
   readonly kind: LossKind;
   /** What it takes. The losses, the film and the fills add up to the volume, end by end. */
-  readonly volume: Required<Range<U>>;
+  readonly volume: LikelyRange<U>;
 }
 
 /** What one coat takes. */
 export interface CoatVolume<U extends VolumeUnit = VolumeUnit, T extends LengthUnit = LengthUnit> {
   /** To be mixed. */
-  readonly volume: Required<Range<U>>;
+  readonly volume: LikelyRange<U>;
   /** Wet film above the peaks; for a spread rate the average over the area, what the floor drinks included. */
-  readonly wetThickness: Required<Range<T>>;
+  readonly wetThickness: LikelyRange<T>;
   /** What lies on the floor as film. */
-  readonly film: Required<Range<U>>;
+  readonly film: LikelyRange<U>;
   /** Each loss that was given, by its cause. */
   readonly losses: readonly CoatLoss<U>[];
   /** The input whose width moves the volume most; nothing where no input is a range. */
@@ -238,8 +238,8 @@ function ranged<V extends string>(input: CoatVolumeInput, formula: (values: Valu
 }
 
 /** The three values of an answer whose ranges all had a likely one. */
-function ends<V extends string>({ low, likely, high }: Range<V>): Required<Range<V>> {
-  return { low, likely: likely, high };
+function ends<V extends string>({ low, likely, high }: Range<V>): LikelyRange<V> {
+  return { low, likely: likely as Quantity<V>, high };
 }
 
 /** Where the material goes, in m³; `mixed` is all of it. */

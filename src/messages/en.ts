@@ -4,6 +4,8 @@ import type { CautionCode } from '../core/caution.ts';
 export const en: Readonly<Record<CautionCode, string>> = {
   'deduction-left-in':
     '{name}: {area} is not coated, but is left in the net area because each is below the deduct-from size.',
+  'moving-crack':
+    'A crack that moves tears whatever bridges it. Fill it with a material that gives ({volume}) and carry it through the floor as a joint; who designed the slab decides which cracks move.',
   'outline-unknown':
     'The outline of {name} does not follow from its sizes, so perimeter and edges are not answered. Measure it and give it as outline.',
   'nothing-for-texture':
