@@ -6,9 +6,22 @@ export type CautionCode =
   | 'deduction-left-in'
   | 'moving-crack'
   | 'outline-unknown'
+  // aggregate
+  | 'below-nominal'
+  | 'damp-sand'
+  | 'lift-too-thin'
+  | 'mortar-stays-open'
+  | 'sand-outruns-resin'
+  | 'swept-sand-again'
+  | 'thrown-sand-dust'
   // film
   | 'nothing-for-texture'
+  | 'profile-is-advice'
+  | 'profile-not-advised'
+  | 'profile-rougher'
+  | 'profile-smoother'
   | 'pulled-tight'
+  | 'square-stands-for-its-place'
   // order
   | 'leftover-material';
 

@@ -1,12 +1,11 @@
-import { across, type AcrossInput } from '../core/across.ts';
+import { acrossLikely, MIDDLE_TAKEN, withMiddles, type Values } from '../core/acrossLikely.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { AREA, LENGTH, SHARE, SPREAD_RATE, VOLUME } from '../core/dimensions.ts';
 import { echo } from '../core/echo.ts';
-import { inside } from '../core/inside.ts';
 import { NOT_NEGATIVE, PART, PART_OR_WHOLE, POSITIVE } from '../core/limits.ts';
-import { monotone, type Direction } from '../core/monotone.ts';
+import type { Direction } from '../core/monotone.ts';
 import type { Area, Length, Quantity, Share, SpreadRate, Volume } from '../core/quantity.ts';
-import { isRange, type LikelyRange, type Range, type Ranged } from '../core/range.ts';
+import type { LikelyRange, Ranged } from '../core/range.ts';
 import { fields, read, readOr, refuse, write } from '../core/read.ts';
 import type { LengthUnit, VolumeUnit } from '../core/unitCodes.ts';
 
@@ -80,10 +79,8 @@ export interface CoatVolume<U extends VolumeUnit = VolumeUnit, T extends LengthU
   readonly basis: readonly Basis[];
 }
 
-/** One value of every input: what the formula is computed from. */
-type Values = {
-  readonly [K in keyof Omit<CoatVolumeInput, 'unit' | 'thicknessUnit'>]: Exclude<CoatVolumeInput[K], Range>;
-};
+/** What the formula is computed from. */
+type Coat = Values<Omit<CoatVolumeInput, 'unit' | 'thicknessUnit'>>;
 
 /** How each volume here moves with each input. */
 const DIRECTIONS: Readonly<Partial<Record<keyof CoatVolumeInput, Direction>>> = {
@@ -157,9 +154,11 @@ export function coatVolume<U extends VolumeUnit, T extends LengthUnit>(
   const { unit, thicknessUnit, spreadRate, pulledTight } = fields('coatVolume', input);
   checkFilm(input);
   const given = withMiddles(input);
-  const total = ranged(given, (values) => write('coatVolume', partsOf(values).mixed, VOLUME, unit));
+  const range = <V extends VolumeUnit | LengthUnit>(formula: (coat: Coat) => Quantity<V>) =>
+    acrossLikely('coatVolume', DIRECTIONS, formula, given);
+  const total = range((coat) => write('coatVolume', partsOf(coat).mixed, VOLUME, unit));
   const part = (key: keyof Parts) =>
-    ends(ranged(given, (values) => write('coatVolume', partsOf(values)[key], VOLUME, unit)));
+    ends(range((coat) => write('coatVolume', partsOf(coat)[key], VOLUME, unit)));
 
   const cautions: Caution[] = [];
   if (pulledTight === true) {
@@ -175,7 +174,7 @@ export function coatVolume<U extends VolumeUnit, T extends LengthUnit>(
   const { driver, enclosure } = total;
   return {
     volume: ends(total),
-    wetThickness: ends(ranged(given, (values) => write('coatVolume', filmOf(values), LENGTH, thicknessUnit))),
+    wetThickness: ends(range((coat) => write('coatVolume', filmOf(coat), LENGTH, thicknessUnit))),
     film: part('film'),
     losses: LOSSES.filter(([, , key]) => input[key] !== undefined).map(([cause, kind]) => ({
       cause,
@@ -192,7 +191,7 @@ export function coatVolume<U extends VolumeUnit, T extends LengthUnit>(
         formula: 'V = (A·(w + t + p) + F) / ((1 − r)·(1 − l)) + T + B',
         inputs: echo(input),
         source: 'common-practice',
-        ...(given !== input && { assumption: 'likely is the middle of a range that gives none' }),
+        ...(given !== input && { assumption: MIDDLE_TAKEN }),
       },
     ],
   };
@@ -219,33 +218,15 @@ function checkFilm(input: CoatVolumeInput): void {
   }
 }
 
-/** The same input where every range has a likely value; the input itself where every range has one. */
-function withMiddles<I extends CoatVolumeInput>(input: I): I {
-  const middles = Object.entries(input).flatMap(([key, value]: [string, unknown]) => {
-    if (!isRange(value) || value.likely) return [];
-    const { low, high } = value as Partial<Range>;
-    // What is no range at all is refused where it is read.
-    if (typeof low?.value !== 'number' || typeof high?.value !== 'number') return [];
-    return [[key, { ...value, likely: { value: low.value + (high.value - low.value) / 2, unit: low.unit } }]];
-  });
-  return middles.length > 0 ? { ...input, ...(Object.fromEntries(middles) as Partial<I>) } : input;
-}
-
-/** Runs one formula over all ranges at once. */
-function ranged<V extends string>(input: CoatVolumeInput, formula: (values: Values) => Quantity<V>) {
-  const declared = monotone(DIRECTIONS, formula);
-  return inside('coatVolume', [], () => across(declared, input as AcrossInput<Values>));
-}
-
-/** The three values of an answer whose ranges all had a likely one. */
-function ends<V extends string>({ low, likely, high }: Range<V>): LikelyRange<V> {
-  return { low, likely: likely as Quantity<V>, high };
+/** The three values alone. */
+function ends<V extends string>({ low, likely, high }: LikelyRange<V>): LikelyRange<V> {
+  return { low, likely, high };
 }
 
 /** Where the material goes, in m³; `mixed` is all of it. */
 type Parts = Record<LossCause | 'film' | 'mixed', number>;
 
-function partsOf(values: Values): Parts {
+function partsOf(values: Coat): Parts {
   const { area, textureDepth, porosity, fills, transferLoss, residue, toolLoad, lostBatch } = values;
   const depth = (key: string, length: Length | undefined) =>
     readOr(0, 'coatVolume', key, length, LENGTH, NOT_NEGATIVE);
@@ -276,7 +257,7 @@ function partsOf(values: Values): Parts {
 }
 
 /** Wet film in metres, however it was given. */
-function filmOf({ wetThickness, dryThickness, solidsByVolume, spreadRate }: Values): number {
+function filmOf({ wetThickness, dryThickness, solidsByVolume, spreadRate }: Coat): number {
   if (spreadRate !== undefined)
     return 1 / read('coatVolume', 'spreadRate', spreadRate, SPREAD_RATE, POSITIVE);
   if (dryThickness === undefined) return read('coatVolume', 'wetThickness', wetThickness, LENGTH, POSITIVE);
