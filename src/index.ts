@@ -2,6 +2,7 @@
  * Everything but the schema, the words and the exact route, re-exported by name.
  * @module index
  */
+export * from './aggregate/index.ts';
 export * from './area/index.ts';
 export * from './batch/index.ts';
 export * from './climate/index.ts';

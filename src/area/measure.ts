@@ -1,8 +1,13 @@
 import { LENGTH } from '../core/dimensions.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import type { Length, Quantity } from '../core/quantity.ts';
+<<<<<<< HEAD
 import { fields, read, refuse } from '../core/read.ts';
 import { readCount } from '../core/readPlain.ts';
+=======
+import { fields, read, readOr, refuse } from '../core/read.ts';
+import { readChoice, readCount, readTextOr } from '../core/readPlain.ts';
+>>>>>>> e64f849ec8e26dbbf7306fa97444d99150f979ed
 import { circleArea } from './circleArea.ts';
 import { coveHeight } from './coveHeight.ts';
 import { padSideArea } from './padSideArea.ts';
@@ -22,6 +27,9 @@ import { wallArea } from './wallArea.ts';
 
 /** One piece of a take-off as measured, each of its `count`. */
 export interface Measured {
+  /** Its name, or its form where it has none. */
+  readonly name: string;
+  readonly shape: ShapeName;
   readonly count: number;
   readonly area_m2: number;
   /** Whether it lies flat, so that its edge belongs to the outline of the floor. */
@@ -131,28 +139,28 @@ function arc(chord_m: number, rise_m: number): number {
 
 /** Reads one piece of a take-off, whatever its form. */
 export function measure(shape: Shape): Measured {
-  const { shape: name, count = 1, name: label = '' } = fields('takeOff', shape);
-  const form = (Object.hasOwn(FORMS, name) ? FORMS[name] : undefined) as Form<Shape> | undefined;
-  if (!form) {
-    const code = (name as unknown) === undefined ? 'missing' : 'wrong-type';
-    return refuse('takeOff', code, ['shape'], `one of ${Object.keys(FORMS).join(', ')}`, name);
-  }
+  const { shape: name, count = 1 } = fields('takeOff', shape);
+  const form = FORMS[
+    readChoice('takeOff', 'shape', name, Object.keys(FORMS) as ShapeName[])
+  ] as unknown as Form<Shape>;
   const isFlat = FLAT.includes(name);
   const known = [...PIECE_FIELDS, ...form.sizes, ...(isFlat ? FLAT_FIELDS : [])];
   for (const key of Object.keys(shape)) {
     if (!known.includes(key)) refuse('takeOff', 'unknown-field', [key], `one of ${known.join(', ')}`, key);
   }
-  if (typeof label !== 'string') refuse('takeOff', 'wrong-type', ['name'], 'a text', label);
 
   const { slope, outline, open } = shape as FlatFields;
   const planArea = form.area(shape);
-  const area = slope ? slopedArea({ planArea, slope, unit: 'm2' }) : planArea;
-  const whole_m = outline ? read('takeOff', 'outline', outline, LENGTH, POSITIVE) : form.edge?.(shape);
-  const open_m = open ? read('takeOff', 'open', open, LENGTH, NOT_NEGATIVE) : 0;
+  const area = slope === undefined ? planArea : slopedArea({ planArea, slope, unit: 'm2' });
+  const whole_m =
+    outline === undefined ? form.edge?.(shape) : read('takeOff', 'outline', outline, LENGTH, POSITIVE);
+  const open_m = readOr(0, 'takeOff', 'open', open, LENGTH, NOT_NEGATIVE);
   if (whole_m !== undefined && open_m > whole_m * (1 + 1e-12)) {
     refuse('takeOff', 'conflict', ['open'], 'no more than the outline', open);
   }
   return {
+    name: readTextOr(name, 'takeOff', 'name', shape.name),
+    shape: name,
     count: readCount('takeOff', 'count', count),
     area_m2: area.value,
     isFlat,

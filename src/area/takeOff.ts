@@ -8,6 +8,7 @@ import { NOT_NEGATIVE } from '../core/limits.ts';
 import type { Area, Quantity } from '../core/quantity.ts';
 import { fields, readOr, refuse, write } from '../core/read.ts';
 import type { AreaUnit } from '../core/unitCodes.ts';
+import { readList } from '../core/readPlain.ts';
 import { measure, type Measured } from './measure.ts';
 import type { Shape, ShapeName } from './shape.ts';
 
@@ -117,7 +118,7 @@ export function takeOff<U extends AreaUnit>(input: TakeOffInput<U>): TakeOff<U> 
   if (first) throw new InputError([first, ...rest]);
   if (added.length === 0) refuse('takeOff', 'out-of-range', ['add'], 'at least one shape', add);
 
-  const isLarge = ({ area_m2 }: Piece) => area_m2 >= from_m2 * (1 - 1e-12);
+  const isLarge = ({ area_m2 }: Measured) => area_m2 >= from_m2 * (1 - 1e-12);
   const small = others.filter((piece) => !isLarge(piece));
   const gross_m2 = totalArea(added);
   const deducted_m2 = totalArea(others.filter(isLarge));
@@ -134,29 +135,24 @@ export function takeOff<U extends AreaUnit>(input: TakeOffInput<U>): TakeOff<U> 
     ...both('edges', totalEdge([...added, ...others])),
   };
 
-  const toItem = (piece: Piece): TakeOffItem<U> => ({
-    name: nameOf(piece),
-    shape: piece.shape.shape,
-    count: piece.count,
-    each: area(piece.area_m2),
-    area: area(piece.count * piece.area_m2),
-    ...(added.includes(piece)
-      ? { treatment: 'added' }
-      : isLarge(piece)
-        ? { treatment: 'deducted' }
-        : { treatment: 'left-in', reason: 'below-deduct-from' }),
+  const toItem = ({ name, shape, count, area_m2 }: Measured, what: Became): TakeOffItem<U> => ({
+    ...{ name, shape, count, each: area(area_m2), area: area(count * area_m2) },
+    ...what,
   });
   const { gross, deducted } = answer;
   return {
     ...answer,
-    items: [...added, ...others].map(toItem),
+    items: [
+      ...added.map((piece) => toItem(piece, { treatment: 'added' })),
+      ...others.map((piece) => toItem(piece, isLarge(piece) ? DEDUCTED : LEFT_IN)),
+    ],
     cautions: [
       ...small.map((piece) =>
-        note('deduction-left-in', { name: nameOf(piece), area: area(piece.count * piece.area_m2) }),
+        note('deduction-left-in', { name: piece.name, area: area(piece.count * piece.area_m2) }),
       ),
       ...[...added, ...others]
         .filter(({ edge_m }) => edge_m === undefined)
-        .map((piece) => note('outline-unknown', { name: nameOf(piece) })),
+        .map((piece) => note('outline-unknown', { name: piece.name })),
     ],
     basis: [
       basis('net', 'area.takeOff', 'net = gross − deducted', 'common-practice', {
@@ -168,35 +164,27 @@ export function takeOff<U extends AreaUnit>(input: TakeOffInput<U>): TakeOff<U> 
   };
 }
 
-/** A piece as it came and as measured. */
-interface Piece extends Measured {
-  readonly shape: Shape;
-}
+/** What became of a piece. */
+type Became = Pick<TakeOffItem, 'treatment' | 'reason'>;
+const DEDUCTED: Became = { treatment: 'deducted' };
+const LEFT_IN: Became = { treatment: 'left-in', reason: 'below-deduct-from' };
 
 /** Reads all pieces of a list; what is wrong with any of them goes to `issues`. */
-function readPieces(key: 'add' | 'deduct', shapes: readonly Shape[], issues: InputIssue[]): Piece[] {
-  if (!Array.isArray(shapes)) {
-    const code = (shapes as unknown) === undefined ? 'missing' : 'wrong-type';
-    refuse('takeOff', code, [key], 'a list of shapes', shapes);
-  }
-  return (shapes as readonly Shape[]).flatMap((shape, i) => {
+function readPieces(key: 'add' | 'deduct', shapes: readonly Shape[], issues: InputIssue[]): Measured[] {
+  return readList('takeOff', key, shapes).flatMap((shape, i) => {
     const result = attempt(() => inside('takeOff', [key, i], () => measure(shape)), undefined);
-    if (result.ok) return [{ ...result.value, shape }];
+    if (result.ok) return [result.value];
     issues.push(...result.issues);
     return [];
   });
 }
 
-function nameOf({ shape }: Piece): string {
-  return shape.name ?? shape.shape;
-}
-
-function totalArea(pieces: readonly Piece[]): number {
+function totalArea(pieces: readonly Measured[]): number {
   return pieces.reduce((sum, { count, area_m2 }) => sum + count * area_m2, 0);
 }
 
 /** All edges together; nothing where one of them is not known. */
-function totalEdge(pieces: readonly Piece[]): number | undefined {
+function totalEdge(pieces: readonly Measured[]): number | undefined {
   return pieces.reduce<number | undefined>(
     (sum, { count, edge_m }) =>
       sum === undefined || edge_m === undefined ? undefined : sum + count * edge_m,

@@ -5,9 +5,23 @@ export type CautionCode =
   // area
   | 'deduction-left-in'
   | 'outline-unknown'
+  | 'moving-crack'
   // film
   | 'nothing-for-texture'
   | 'pulled-tight'
+  | 'profile-is-advice'
+  | 'profile-not-advised'
+  | 'profile-rougher'
+  | 'profile-smoother'
+  | 'square-stands-for-its-place'
+  // aggregate
+  | 'below-nominal'
+  | 'damp-sand'
+  | 'lift-too-thin'
+  | 'mortar-stays-open'
+  | 'sand-outruns-resin'
+  | 'swept-sand-again'
+  | 'thrown-sand-dust'
   // mix
   | 'ratio-by-volume'
   | 'reading-moves-ratio'

@@ -1,12 +1,23 @@
+<<<<<<< HEAD
 import { across, type AcrossInput } from '../core/across.ts';
 import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { AREA, LENGTH, SHARE, SPREAD_RATE, VOLUME } from '../core/dimensions.ts';
 import { inside } from '../core/inside.ts';
+=======
+import { acrossLikely, MIDDLE_TAKEN, withMiddles, type Values } from '../core/acrossLikely.ts';
+import type { Basis, Caution } from '../core/caution.ts';
+import { AREA, LENGTH, SHARE, SPREAD_RATE, VOLUME } from '../core/dimensions.ts';
+import { echo } from '../core/echo.ts';
+>>>>>>> e64f849ec8e26dbbf7306fa97444d99150f979ed
 import { NOT_NEGATIVE, PART, PART_OR_WHOLE, POSITIVE } from '../core/limits.ts';
-import { monotone, type Direction } from '../core/monotone.ts';
+import type { Direction } from '../core/monotone.ts';
 import type { Area, Length, Quantity, Share, SpreadRate, Volume } from '../core/quantity.ts';
+<<<<<<< HEAD
 import { isRange, type FullRange, type Range, type Ranged } from '../core/range.ts';
+=======
+import type { LikelyRange, Ranged } from '../core/range.ts';
+>>>>>>> e64f849ec8e26dbbf7306fa97444d99150f979ed
 import { fields, read, readOr, refuse, write } from '../core/read.ts';
 import type { LengthUnit, VolumeUnit } from '../core/unitCodes.ts';
 
@@ -57,17 +68,29 @@ export interface CoatLoss<U extends VolumeUnit = VolumeUnit> {
   /** How it grows. */
   readonly kind: LossKind;
   /** What it takes. The losses, the film and the fills add up to the volume, end by end. */
+<<<<<<< HEAD
   readonly volume: FullRange<U>;
+=======
+  readonly volume: LikelyRange<U>;
+>>>>>>> e64f849ec8e26dbbf7306fa97444d99150f979ed
 }
 
 /** What one coat takes. */
 export interface CoatVolume<U extends VolumeUnit = VolumeUnit, T extends LengthUnit = LengthUnit> {
   /** To be mixed. */
+<<<<<<< HEAD
   readonly volume: FullRange<U>;
   /** Wet film above the peaks; for a spread rate the average over the area, what the floor drinks included. */
   readonly wetThickness: FullRange<T>;
   /** What lies on the floor as film. */
   readonly film: FullRange<U>;
+=======
+  readonly volume: LikelyRange<U>;
+  /** Wet film above the peaks; for a spread rate the average over the area, what the floor drinks included. */
+  readonly wetThickness: LikelyRange<T>;
+  /** What lies on the floor as film. */
+  readonly film: LikelyRange<U>;
+>>>>>>> e64f849ec8e26dbbf7306fa97444d99150f979ed
   /** Each loss that was given, by its cause. */
   readonly losses: readonly CoatLoss<U>[];
   /** The input whose width moves the volume most; nothing where no input is a range. */
@@ -80,10 +103,8 @@ export interface CoatVolume<U extends VolumeUnit = VolumeUnit, T extends LengthU
   readonly basis: readonly Basis[];
 }
 
-/** One value of every input: what the formula is computed from. */
-type Values = {
-  readonly [K in keyof Omit<CoatVolumeInput, 'unit' | 'thicknessUnit'>]: Exclude<CoatVolumeInput[K], Range>;
-};
+/** What the formula is computed from. */
+type Coat = Values<Omit<CoatVolumeInput, 'unit' | 'thicknessUnit'>>;
 
 /** How each volume here moves with each input. */
 const DIRECTIONS: Readonly<Partial<Record<keyof CoatVolumeInput, Direction>>> = {
@@ -157,9 +178,11 @@ export function coatVolume<U extends VolumeUnit, T extends LengthUnit>(
   const { unit, thicknessUnit, spreadRate, pulledTight } = fields('coatVolume', input);
   checkFilm(input);
   const given = withMiddles(input);
-  const total = ranged(given, (values) => write('coatVolume', partsOf(values).mixed, VOLUME, unit));
+  const range = <V extends VolumeUnit | LengthUnit>(formula: (coat: Coat) => Quantity<V>) =>
+    acrossLikely('coatVolume', DIRECTIONS, formula, given);
+  const total = range((coat) => write('coatVolume', partsOf(coat).mixed, VOLUME, unit));
   const part = (key: keyof Parts) =>
-    ends(ranged(given, (values) => write('coatVolume', partsOf(values)[key], VOLUME, unit)));
+    ends(range((coat) => write('coatVolume', partsOf(coat)[key], VOLUME, unit)));
 
   const cautions: Caution[] = [];
   if (pulledTight === true) {
@@ -175,7 +198,7 @@ export function coatVolume<U extends VolumeUnit, T extends LengthUnit>(
   const { driver, enclosure } = total;
   return {
     volume: ends(total),
-    wetThickness: ends(ranged(given, (values) => write('coatVolume', filmOf(values), LENGTH, thicknessUnit))),
+    wetThickness: ends(range((coat) => write('coatVolume', filmOf(coat), LENGTH, thicknessUnit))),
     film: part('film'),
     losses: LOSSES.filter(([, , key]) => input[key] !== undefined).map(([cause, kind]) => ({
       cause,
@@ -186,6 +209,7 @@ export function coatVolume<U extends VolumeUnit, T extends LengthUnit>(
     enclosure,
     cautions,
     basis: [
+<<<<<<< HEAD
       basis(
         'volume',
         'film.coatVolume',
@@ -194,6 +218,16 @@ export function coatVolume<U extends VolumeUnit, T extends LengthUnit>(
         { ...input },
         given === input ? undefined : 'likely is the middle of a range that gives none',
       ),
+=======
+      {
+        id: 'volume',
+        function: 'film.coatVolume',
+        formula: 'V = (A·(w + t + p) + F) / ((1 − r)·(1 − l)) + T + B',
+        inputs: echo(input),
+        source: 'common-practice',
+        ...(given !== input && { assumption: MIDDLE_TAKEN }),
+      },
+>>>>>>> e64f849ec8e26dbbf7306fa97444d99150f979ed
     ],
   };
 }
@@ -219,6 +253,7 @@ function checkFilm(input: CoatVolumeInput): void {
   }
 }
 
+<<<<<<< HEAD
 /** The same input where every range has a likely value; the input itself where every range has one. */
 function withMiddles<I extends CoatVolumeInput>(input: I): I {
   const middles = Object.entries(input).flatMap(([key, value]: [string, unknown]) => {
@@ -240,12 +275,17 @@ function ranged<V extends string>(input: CoatVolumeInput, formula: (values: Valu
 /** The three values of an answer whose ranges all had a likely one. */
 function ends<V extends string>({ low, likely, high }: Range<V>): FullRange<V> {
   return { low, likely: likely as Quantity<V>, high };
+=======
+/** The three values alone. */
+function ends<V extends string>({ low, likely, high }: LikelyRange<V>): LikelyRange<V> {
+  return { low, likely, high };
+>>>>>>> e64f849ec8e26dbbf7306fa97444d99150f979ed
 }
 
 /** Where the material goes, in m³; `mixed` is all of it. */
 type Parts = Record<LossCause | 'film' | 'mixed', number>;
 
-function partsOf(values: Values): Parts {
+function partsOf(values: Coat): Parts {
   const { area, textureDepth, porosity, fills, transferLoss, residue, toolLoad, lostBatch } = values;
   const depth = (key: string, length: Length | undefined) =>
     readOr(0, 'coatVolume', key, length, LENGTH, NOT_NEGATIVE);
@@ -276,7 +316,7 @@ function partsOf(values: Values): Parts {
 }
 
 /** Wet film in metres, however it was given. */
-function filmOf({ wetThickness, dryThickness, solidsByVolume, spreadRate }: Values): number {
+function filmOf({ wetThickness, dryThickness, solidsByVolume, spreadRate }: Coat): number {
   if (spreadRate !== undefined)
     return 1 / read('coatVolume', 'spreadRate', spreadRate, SPREAD_RATE, POSITIVE);
   if (dryThickness === undefined) return read('coatVolume', 'wetThickness', wetThickness, LENGTH, POSITIVE);

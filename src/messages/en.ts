@@ -36,4 +36,29 @@ export const en: Readonly<Record<CautionCode, string>> = {
     'Resin and hardener burn eyes and skin and can cause allergy for life: goggles, gloves changed often, sleeves, water to wash the eyes at the table. The safety data sheets come first.',
   'no-pot-life-at-this-temperature':
     'The instructions of {material} give no pot life at {temperature}, so no batches are planned for it. Bring the material to a temperature that they name; nothing is carried on beyond it.',
+  'moving-crack':
+    'A crack that moves tears whatever bridges it. Fill it with a material that gives ({volume}) and carry it through the floor as a joint; who designed the slab decides which cracks move.',
+  'below-nominal': 'The layers reach {reached} of the nominal thickness.',
+  'damp-sand':
+    'The sand may hold more water than the resin allows ({moisture} on dry mass). Damp sand foams with isocyanates and weakens the bond of epoxies: dry it or use other sand.',
+  'lift-too-thin':
+    'Lifts of {each} are thinner than the material allows. Take fewer and thicker ones within its limits, or another material.',
+  'mortar-stays-open':
+    'The resin does not fill the voids of the sand ({missing} short). The mortar stays open, weaker, and drinks more of the next coat.',
+  'sand-outruns-resin':
+    'Grains make up to {share} of the layer by volume, more than resin can surround (about 64 %). The seal has to fill what is left.',
+  'swept-sand-again':
+    'Sand that was swept up may be thrown again once, dry, clean and screened; never into the last broadcast nor into a blend of colours.',
+  'thrown-sand-dust':
+    'Throwing and sweeping quartz sand raises dust that scars the lungs. Wear a respirator, use a vacuum, never sweep dry; local rules on silica come first.',
+  'profile-is-advice':
+    'Classes {from} to {to} are the advice of a guideline, quoted from memory. What the instructions of the product ask for comes first.',
+  'profile-not-advised':
+    'The guideline names no system of {thickness}. Ask the maker of the product which profile it needs.',
+  'profile-rougher':
+    'The floor is class {class}, rougher than the {from} to {to} advised: its peaks may show or stand out of the film, and its valleys take more material.',
+  'profile-smoother':
+    'The floor is class {class}, smoother than the {from} to {to} advised: the coat has little to hold on to. Prepare it further, or ask the maker of the product.',
+  'square-stands-for-its-place':
+    'A test square stands for floor like that under it. Lay it where the floor is at its thirstiest, and another where the concrete changes.',
 };

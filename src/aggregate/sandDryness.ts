@@ -1,0 +1,89 @@
+import { judge, type Assessment } from '../core/assessment.ts';
+import { MASS, SHARE } from '../core/dimensions.ts';
+import { echo } from '../core/echo.ts';
+import { inside } from '../core/inside.ts';
+import { NOT_NEGATIVE } from '../core/limits.ts';
+import type { Mass, Share } from '../core/quantity.ts';
+import { fields, read, readOr, write } from '../core/read.ts';
+import type { ShareUnit } from '../core/unitCodes.ts';
+import { sandMoisture } from './sandMoisture.ts';
+
+/** Input of {@link sandDryness}. */
+export interface SandDrynessInput {
+  /** Sample as it comes. */
+  readonly wetMass: Mass;
+  /** The same after drying until it loses no more. */
+  readonly dryMass: Mass;
+  /** Most moisture that the instructions of the resin allow, on dry mass. */
+  readonly limit: Share;
+  /** How far the scale may be off, either way. Exact where not given. */
+  readonly scaleError?: Mass | undefined;
+}
+
+/**
+ * Whether a sand is dry enough for the resin it goes into. Water foams with isocyanates and keeps epoxies from their
+ * bond: a third of a per cent in a floor's sand is a bucket of it.
+ *
+ * @formula
+ * ```math
+ * u = \frac{m_w - m_d}{m_d} \le u_\text{max} \qquad \Delta u = \frac{\Delta m \, (m_w + m_d)}{m_d^2}
+ * ```
+ * @units masses, share; answers an assessment in the unit of the limit.
+ * @validRange dryMass above 0, wetMass no less than dryMass; limit and scaleError 0 or more. The limit belongs to the
+ * product; there is no usual one to fall back on.
+ * @accuracy Absolute error below 1e-15. The error of both weighings counts against the verdict.
+ * @source common-practice, definition
+ * @param input - Masses, the limit, and the error of the scale.
+ * @returns Moisture, limit, gap and verdict.
+ * @throws An {@link InputError} that names the field.
+ * @example
+ * ```ts
+ * import * as aggregate from 'coating-math/aggregate';
+ *
+ * const sand = aggregate.sandDryness({
+ *   wetMass: { value: 500, unit: 'g' },
+ *   dryMass: { value: 498.2, unit: 'g' },
+ *   limit: { value: 0.2, unit: '%' },
+ * });
+ * sand.verdict; // => 'fails'
+ * ```
+ */
+export function sandDryness(input: SandDrynessInput): Assessment<ShareUnit> {
+  const { wetMass, dryMass, limit, scaleError } = fields('sandDryness', input);
+  const most = read('sandDryness', 'limit', limit, SHARE, NOT_NEGATIVE);
+  const { unit } = limit;
+  const measured = inside('sandDryness', [], () => sandMoisture({ wetMass, dryMass, unit }));
+  const wet_kg = read('sandDryness', 'wetMass', wetMass, MASS, NOT_NEGATIVE);
+  const dry_kg = read('sandDryness', 'dryMass', dryMass, MASS, NOT_NEGATIVE);
+  const error_kg = readOr(0, 'sandDryness', 'scaleError', scaleError, MASS, NOT_NEGATIVE);
+  const uncertainty = ((error_kg / dry_kg) * (wet_kg + dry_kg)) / dry_kg;
+  const moisture = read('sandDryness', 'wetMass', measured, SHARE, NOT_NEGATIVE);
+  const verdict = judge(most - moisture, uncertainty, 1);
+  return {
+    verdict,
+    measured,
+    limit: { value: limit.value + 0, unit },
+    gap: write('sandDryness', most - moisture, SHARE, unit),
+    ...(scaleError && { uncertainty: write('sandDryness', uncertainty, SHARE, unit) }),
+    cautions:
+      verdict === 'meets'
+        ? []
+        : [
+            {
+              code: 'damp-sand',
+              severity: 'caution',
+              params: { moisture: measured },
+              source: 'common-practice',
+            },
+          ],
+    basis: [
+      {
+        id: 'measured',
+        function: 'aggregate.sandMoisture',
+        formula: 'u = (mw − md) / md',
+        inputs: echo(input),
+        source: 'definition',
+      },
+    ],
+  };
+}
