@@ -6,12 +6,25 @@ export type CautionCode =
   | 'ratio-by-volume'
   | 'reading-moves-ratio'
   | 'too-small-to-measure'
+  | 'off-graduations'
+  | 'never-pool-leftovers'
+  | 'only-as-instructed'
+  | 'thinner-ignites'
+  | 'thinner-thins-film'
+  | 'parts-used-off-ratio'
+  | 'groups-left-over'
+  | 'never-gels'
   // cure
   | 'rule-of-thumb'
+  | 'between-rows'
+  | 'no-recoat-window'
+  | 'heats-itself'
   // batch
   | 'heat-in-the-pail'
   | 'pot-life-too-short'
   | 'batch-below-least'
+  | 'no-stop-in-reach'
+  | 'last-strip-too-hard'
   | 'skin-and-eyes'
   // order
   | 'leftover-material';
