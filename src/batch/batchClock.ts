@@ -14,6 +14,7 @@ import { marksOf, type PailMark, type Pours } from '../mix/pailMarks.ts';
 import { readVolumeParts, type PartVolume, type VolumePart } from '../mix/parts.ts';
 import { RATIO_BY_VOLUME } from '../mix/splitByVolume.ts';
 import { divide, DIVISIONS, type Division } from './divide.ts';
+import { staggerOf, type PacedBy } from './stagger.ts';
 import { batchCautions, paceOf, readPace, type Pace, type Remedy } from './pace.ts';
 
 /** The pail that is marked for the parts. */
@@ -106,7 +107,7 @@ export interface BatchClock<
   /** A batch is begun every so often. */
   readonly stagger: Quantity<T>;
   /** Whose pace that is. */
-  readonly pacedBy: 'mixers' | 'crews';
+  readonly pacedBy: PacedBy;
   /** From the start of mixing a full batch until it is down. */
   readonly cycle: Quantity<T>;
   /** Time that the pot life gives for it. */
@@ -218,9 +219,7 @@ export function batchClock<
   const rest = kindOf(last, wholeArea.minus(eachArea.times(count - 1)));
   const largest = count === 1 ? rest : full;
 
-  const mixing_s = pace.mixer_s / mixers;
-  const placing_s = largest.placing_s / crews;
-  const stagger_s = Math.max(mixing_s, placing_s);
+  const { stagger_s, pacedBy } = staggerOf(pace.mixer_s / mixers, largest.placing_s / crews);
   const cycle_s = pace.ready_s + largest.placing_s;
   const duration_s = (count - 1) * stagger_s + pace.ready_s + rest.placing_s;
   const time = (seconds: number): ClockTime<T> => ({
@@ -246,7 +245,7 @@ export function batchClock<
   return {
     batches,
     stagger: timeOf(stagger_s),
-    pacedBy: mixing_s > placing_s ? 'mixers' : 'crews',
+    pacedBy,
     cycle: timeOf(cycle_s),
     usable: timeOf(pace.usable_s),
     duration: timeOf(duration_s),

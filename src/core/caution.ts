@@ -26,8 +26,19 @@ export type CautionCode =
   | 'ratio-by-volume'
   | 'reading-moves-ratio'
   | 'too-small-to-measure'
+  | 'off-graduations'
+  | 'never-pool-leftovers'
+  | 'only-as-instructed'
+  | 'thinner-ignites'
+  | 'thinner-thins-film'
+  | 'parts-used-off-ratio'
+  | 'groups-left-over'
+  | 'never-gels'
   // cure
   | 'rule-of-thumb'
+  | 'between-rows'
+  | 'no-recoat-window'
+  | 'heats-itself'
   // climate
   | 'condensation'
   | 'dew-margin-undecided'
@@ -37,6 +48,8 @@ export type CautionCode =
   | 'pot-life-too-short'
   | 'batch-below-least'
   | 'skin-and-eyes'
+  | 'no-stop-in-reach'
+  | 'last-strip-too-hard'
   // order
   | 'leftover-material'
   // plan

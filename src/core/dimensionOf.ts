@@ -23,6 +23,11 @@ export interface UnitsByDimension {
   readonly permeance: codes.PermeanceUnit;
   readonly 'molar energy': codes.MolarEnergyUnit;
   readonly 'equivalent weight': codes.EquivalentWeightUnit;
+  readonly 'molar mass': codes.MolarMassUnit;
+  readonly 'hydroxyl number': codes.HydroxylNumberUnit;
+  readonly 'rate constant': codes.RateConstantUnit;
+  readonly 'heat per mass': codes.HeatPerMassUnit;
+  readonly 'specific heat': codes.SpecificHeatUnit;
   readonly angle: codes.AngleUnit;
 }
 
@@ -57,6 +62,11 @@ export const DIMENSIONS: Readonly<Record<DimensionName, Dimension<Unit>>> = {
   permeance: tables.PERMEANCE,
   'molar energy': tables.MOLAR_ENERGY,
   'equivalent weight': tables.EQUIVALENT_WEIGHT,
+  'molar mass': tables.MOLAR_MASS,
+  'hydroxyl number': tables.HYDROXYL_NUMBER,
+  'rate constant': tables.RATE_CONSTANT,
+  'heat per mass': tables.HEAT_PER_MASS,
+  'specific heat': tables.SPECIFIC_HEAT,
   angle: tables.ANGLE,
 } as never;
 

@@ -14,13 +14,18 @@ import type {
   EquivalentWeightUnit,
   FlowUnit,
   ForceUnit,
+  HeatPerMassUnit,
+  HydroxylNumberUnit,
   LengthUnit,
   MassPerAreaUnit,
   MassUnit,
   MolarEnergyUnit,
+  MolarMassUnit,
   PermeanceUnit,
   PressureUnit,
+  RateConstantUnit,
   ShareUnit,
+  SpecificHeatUnit,
   SpreadRateUnit,
   TemperatureDifferenceUnit,
   TemperatureUnit,
@@ -189,6 +194,33 @@ export const EQUIVALENT_WEIGHT: Dimension<EquivalentWeightUnit> = /* @__PURE__ *
     'g/eq': 1,
   },
 );
+
+/** Base: g/mol. */
+export const MOLAR_MASS: Dimension<MolarMassUnit> = /* @__PURE__ */ dimension('molar mass', { 'g/mol': 1 });
+
+/** Base: mg/g. */
+export const HYDROXYL_NUMBER: Dimension<HydroxylNumberUnit> = /* @__PURE__ */ dimension('hydroxyl number', {
+  'mgKOH/g': 1,
+});
+
+/** Base: 1/s. */
+export const RATE_CONSTANT: Dimension<RateConstantUnit> = /* @__PURE__ */ dimension('rate constant', {
+  '1/s': 1,
+  '1/min': [1, 60],
+  '1/h': [1, 3600],
+});
+
+/** Base: J/g. */
+export const HEAT_PER_MASS: Dimension<HeatPerMassUnit> = /* @__PURE__ */ dimension('heat per mass', {
+  'J/g': 1,
+  'kJ/kg': 1,
+});
+
+/** Base: J/(g·K). */
+export const SPECIFIC_HEAT: Dimension<SpecificHeatUnit> = /* @__PURE__ */ dimension('specific heat', {
+  'J/g/K': 1,
+  'kJ/kg/K': 1,
+});
 
 /** Base: rad. `Math.PI` stands for the circle constant itself. */
 export const ANGLE: Dimension<AngleUnit> = /* @__PURE__ */ dimension('angle', {

@@ -48,6 +48,16 @@ export type Permeance = Quantity<units.PermeanceUnit>;
 export type MolarEnergy = Quantity<units.MolarEnergyUnit>;
 /** Mass that carries one reactive group. */
 export type EquivalentWeight = Quantity<units.EquivalentWeightUnit>;
+/** Mass per amount of substance. */
+export type MolarMass = Quantity<units.MolarMassUnit>;
+/** What a titration finds of hydroxyl groups, as potassium hydroxide per mass. */
+export type HydroxylNumber = Quantity<units.HydroxylNumberUnit>;
+/** How much of what is left reacts in a time. */
+export type RateConstant = Quantity<units.RateConstantUnit>;
+/** Heat set free by a mass. */
+export type HeatPerMass = Quantity<units.HeatPerMassUnit>;
+/** Heat that warms a mass by a degree. */
+export type SpecificHeat = Quantity<units.SpecificHeatUnit>;
 /** A plane angle. */
 export type Angle = Quantity<units.AngleUnit>;
 

@@ -52,5 +52,15 @@ export type PermeanceUnit = 'ng/s/m2/Pa' | 'perm';
 export type MolarEnergyUnit = 'kJ/mol';
 /** Units of mass that carries one reactive group. */
 export type EquivalentWeightUnit = 'g/eq';
+/** Units of mass per amount of substance. */
+export type MolarMassUnit = 'g/mol';
+/** Units of a hydroxyl number: the potassium hydroxide that stands for the hydroxyl groups of a gram. */
+export type HydroxylNumberUnit = 'mgKOH/g';
+/** Units of a rate constant: how much of what is left reacts in a time. */
+export type RateConstantUnit = '1/s' | '1/min' | '1/h';
+/** Units of heat set free by a mass. */
+export type HeatPerMassUnit = 'J/g' | 'kJ/kg';
+/** Units of heat that warms a mass by a degree. */
+export type SpecificHeatUnit = 'J/g/K' | 'kJ/kg/K';
 /** Units of plane angle. */
 export type AngleUnit = 'deg' | 'rad';

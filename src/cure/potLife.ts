@@ -7,7 +7,7 @@ import { fields, read, readOr, refuse, write } from '../core/read.ts';
 import { readOneOf } from '../core/readOneOf.ts';
 import type { TimeUnit } from '../core/unitCodes.ts';
 import { ruleBasis } from './timeAt.ts';
-import { readTimeRule, secondsAt, type TimeRule } from './timeRule.ts';
+import { celsiusAt, readTimeRule, type TimeRule } from './timeRule.ts';
 
 /** Input of {@link potLife}. */
 export interface PotLifeInput<U extends TimeUnit = TimeUnit> {
@@ -92,7 +92,7 @@ export function potLife<U extends TimeUnit>(input: PotLifeInput<U>): PotLifeAnsw
       );
     }
   }
-  const potLife_s = secondsAt('potLife', base, 'at', at);
+  const potLife_s = base.seconds(celsiusAt('potLife', base, 'at', at));
   const induction_s = readOr(0, 'potLife', 'induction', induction, TIME, NOT_NEGATIVE);
   if (induction_s >= potLife_s) {
     refuse('potLife', 'conflict', ['induction'], 'shorter than the pot life', induction);

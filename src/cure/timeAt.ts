@@ -4,7 +4,7 @@ import { TIME } from '../core/dimensions.ts';
 import type { Quantity, Temperature } from '../core/quantity.ts';
 import { fields, write } from '../core/read.ts';
 import type { TimeUnit } from '../core/unitCodes.ts';
-import { readTimeRule, secondsAt, type TimeRule } from './timeRule.ts';
+import { celsiusAt, readTimeRule, type TimeRule } from './timeRule.ts';
 
 /** Input of {@link timeAt}. */
 export interface TimeAtInput<U extends TimeUnit = TimeUnit> {
@@ -67,7 +67,7 @@ export interface TimeAtAnswer<U extends TimeUnit = TimeUnit> {
 export function timeAt<U extends TimeUnit>(input: TimeAtInput<U>): TimeAtAnswer<U> {
   const { rule, at, unit } = fields('timeAt', input);
   const base = readTimeRule('timeAt', 'rule', rule);
-  const time_s = secondsAt('timeAt', base, 'at', at);
+  const time_s = base.seconds(celsiusAt('timeAt', base, 'at', at));
   return {
     time: write('timeAt', time_s, TIME, unit),
     cautions: base.cautions,

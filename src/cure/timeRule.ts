@@ -59,6 +59,8 @@ export interface BaseRule {
   readonly seconds: (celsius: number) => number;
   readonly from: number;
   readonly to: number;
+  /** The one time that is stated; not there for a table, which states several. */
+  readonly stated?: number;
   readonly cautions: readonly Caution[];
 }
 
@@ -77,12 +79,13 @@ export function readTimeRule(
 }
 
 /** A point in s and °C. */
-interface BasePoint {
+export interface BasePoint {
   readonly celsius: number;
   readonly seconds: number;
 }
 
-function readPoint(fn: string, point: TimePoint, path: InputPath): BasePoint {
+/** Reads a time at a temperature. */
+export function readPoint(fn: string, point: TimePoint, path: InputPath): BasePoint {
   return {
     celsius: readTemperature(fn, 'temperature', point.temperature, ABSOLUTE, path),
     seconds: read(fn, 'time', point.time, TIME, POSITIVE, path),
@@ -138,7 +141,7 @@ function readStated(fn: string, rule: HalvingRule | ArrheniusRule, path: InputPa
     const { activationEnergy } = rule;
     const energy = read(fn, 'activationEnergy', activationEnergy, MOLAR_ENERGY, POSITIVE, path);
     const seconds = (celsius: number) => stated.seconds / arrheniusFactor(energy, stated.celsius, celsius);
-    return { seconds, from, to, cautions: [] };
+    return { seconds, from, to, stated: stated.seconds, cautions: [] };
   }
   const step = read(fn, 'step', rule.step, TEMPERATURE_DIFFERENCE, POSITIVE, path);
   const seconds = (celsius: number) => stated.seconds * 2 ** ((stated.celsius - celsius) / step);
@@ -147,31 +150,21 @@ function readStated(fn: string, rule: HalvingRule | ArrheniusRule, path: InputPa
     seconds,
     from,
     to,
+    stated: stated.seconds,
     cautions: [{ code: 'rule-of-thumb', severity: 'caution', params, source: 'ufgs-09971' }],
   };
 }
 
 /** Round-off of a temperature that lies exactly on an end, in K. */
-const SLACK = 1e-9;
+export const SLACK = 1e-9;
 
-/** The time at a temperature that came in the field `key`; refused outside the ends of the rule. */
-export function secondsAt(
-  fn: string,
-  rule: BaseRule,
-  key: string,
-  at: Temperature | undefined,
-  path: InputPath = [],
-): number {
-  const celsius = readTemperature(fn, key, at, ABSOLUTE, path);
+/** The temperature that came in the field `key`, in °C; refused outside the ends of the rule. */
+export function celsiusAt(fn: string, rule: BaseRule, key: string, at: Temperature | undefined): number {
+  const celsius = readTemperature(fn, key, at, ABSOLUTE);
   if (celsius < rule.from - SLACK || celsius > rule.to + SLACK) {
     const ends = [rule.from, rule.to].map((end) => String(Number(end.toPrecision(6))));
-    refuse(
-      fn,
-      'out-of-range',
-      [...path, key],
-      `a temperature from ${ends.join(' to ')} °C, the ends of the rule`,
-      at,
-    );
+    const expected = `a temperature from ${ends.join(' to ')} °C, the ends of the rule`;
+    refuse(fn, 'out-of-range', [key], expected, at);
   }
-  return rule.seconds(Math.min(Math.max(celsius, rule.from), rule.to));
+  return Math.min(Math.max(celsius, rule.from), rule.to);
 }

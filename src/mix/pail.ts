@@ -2,7 +2,7 @@ import { LENGTH } from '../core/dimensions.ts';
 import type { InputPath } from '../core/InputError.ts';
 import { POSITIVE } from '../core/limits.ts';
 import type { Length } from '../core/quantity.ts';
-import { read, readOr } from '../core/read.ts';
+import { read, readOr, refuse } from '../core/read.ts';
 import { readObject } from '../core/readPlain.ts';
 
 /** A round pail, straight or tapered, by its inside measures. */
@@ -49,7 +49,17 @@ export function heightOf({ bottom_m, taper }: BasePail, volume_m3: number): numb
   return column / (surface_m ** 2 + surface_m * bottom_m + bottom_m ** 2);
 }
 
-/** What the pail holds when it is full to the rim, with room for the round-off of a pail that is exactly full. */
-export function capacityOf(pail: BasePail): number {
-  return volumeBelow(pail, pail.height_m) * (1 + 1e-12);
+/** Refuses a pail that runs over. */
+export function checkFits(fn: string, pail: BasePail, volume_m3: number, path: InputPath = []): void {
+  // Room for the round-off of a pail that is exactly full.
+  const capacity_m3 = volumeBelow(pail, pail.height_m) * (1 + 1e-12);
+  if (volume_m3 <= capacity_m3) return;
+  const litres = (m3: number) => `${String(Number((m3 * 1000).toPrecision(4)))} l`;
+  refuse(
+    fn,
+    'conflict',
+    [...path, 'pail'],
+    `a pail that holds ${litres(volume_m3)}`,
+    `one of ${litres(capacity_m3)}`,
+  );
 }

@@ -5,10 +5,10 @@ import { toField, type FieldValue } from '../core/fieldValue.ts';
 import type { InputPath } from '../core/InputError.ts';
 import { PART, POSITIVE } from '../core/limits.ts';
 import type { Length, Quantity, Share } from '../core/quantity.ts';
-import { fields, read, readOptional, refuse, write } from '../core/read.ts';
+import { fields, read, readOptional, write } from '../core/read.ts';
 import { readList } from '../core/readPlain.ts';
 import type { LengthUnit } from '../core/unitCodes.ts';
-import { capacityOf, heightOf, readPail, volumeBelow, type BasePail, type Pail } from './pail.ts';
+import { checkFits, heightOf, readPail, volumeBelow, type BasePail, type Pail } from './pail.ts';
 import { readNames, type PartVolume } from './parts.ts';
 
 /** Input of {@link pailMarks}. */
@@ -158,20 +158,6 @@ export function marksOf<U extends LengthUnit>(
     return [{ code: 'reading-moves-ratio', severity: 'caution', params, source: 'common-practice' }];
   });
   return { marks, cautions };
-}
-
-/** Refuses a pail that runs over. */
-function checkFits(fn: string, pail: BasePail, volume_m3: number, path: InputPath): void {
-  const capacity_m3 = capacityOf(pail);
-  if (volume_m3 <= capacity_m3) return;
-  const litres = (m3: number) => `${String(Number((m3 * 1000).toPrecision(4)))} l`;
-  refuse(
-    fn,
-    'conflict',
-    [...path, 'pail'],
-    `a pail that holds ${litres(volume_m3)}`,
-    `one of ${litres(capacity_m3)}`,
-  );
 }
 
 /** What one step of reading does to the ratio of the pour `i` to the first. */

@@ -15,6 +15,17 @@ export interface VolumePart {
   readonly parts: number;
 }
 
+/**
+ * One part of a ratio by weight. The field has another name than in a ratio by volume, so that neither passes for the
+ * other.
+ */
+export interface WeightPart {
+  /** Name on the pail: A, B, hardener. */
+  readonly name: string;
+  /** How many parts of the whole, by weight. */
+  readonly weightParts: number;
+}
+
 /** How much of one part, by volume. */
 export interface PartVolume<U extends VolumeUnit = VolumeUnit> {
   /** Name of the part. */
@@ -24,12 +35,12 @@ export interface PartVolume<U extends VolumeUnit = VolumeUnit> {
 }
 
 /** A ratio as it was read. */
-export interface BaseParts {
+export interface BaseParts<P = VolumePart> {
   readonly names: readonly string[];
   /** How many parts of each, in decimals. */
   readonly weights: readonly Decimal[];
   /** The ratio as given, without anything else that came with it. */
-  readonly given: readonly VolumePart[];
+  readonly given: readonly P[];
 }
 
 /** Reads a ratio by volume. */
@@ -43,6 +54,16 @@ export function readVolumeParts(
   const weights = list.map((part, i) => counted(readNumber(fn, 'parts', part.parts, POSITIVE, inside(i))));
   const names = readNames(fn, list, [...path, 'parts']);
   return { names, weights, given: list.map(({ name, parts }) => ({ name, parts })) };
+}
+
+/** Reads a ratio by weight. */
+export function readWeightParts(fn: string, parts: readonly WeightPart[] | undefined): BaseParts<WeightPart> {
+  const list = readList(fn, 'parts', parts, 1);
+  const weights = list.map((part, i) =>
+    counted(readNumber(fn, 'weightParts', part.weightParts, POSITIVE, ['parts', i])),
+  );
+  const names = readNames(fn, list, ['parts']);
+  return { names, weights, given: list.map(({ name, weightParts }) => ({ name, weightParts })) };
 }
 
 /** Reads the names of parts; two of one name could not be told apart at the table. */

@@ -1,0 +1,104 @@
+import { judge, type Assessment } from '../core/assessment.ts';
+import { basis } from '../core/basis.ts';
+import { LENGTH, TIME, WORK_RATE } from '../core/dimensions.ts';
+import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
+import type { Length, Quantity, Time, WorkRate } from '../core/quantity.ts';
+import { fields, read, readOr, refuse, write } from '../core/read.ts';
+import { readObject } from '../core/readPlain.ts';
+import type { LengthUnit, TimeUnit, WorkRateUnit } from '../core/unitCodes.ts';
+
+/** Input of {@link wetEdge}. */
+export interface WetEdgeInput<
+  T extends TimeUnit = TimeUnit,
+  L extends LengthUnit = LengthUnit,
+  R extends WorkRateUnit = WorkRateUnit,
+> {
+  /** Width of the front along which strip is laid beside strip. */
+  readonly frontWidth: Length;
+  /** Depth of one strip. */
+  readonly stripDepth: Length;
+  /** Area that is laid in a time. */
+  readonly rate: WorkRate;
+  /** How long the edge stays open at the temperature of the floor. */
+  readonly openTime: Time;
+  /** Time before the end of it by which the last tool must be through. None where not given. */
+  readonly margin?: Time | undefined;
+  /** Units of the answer. */
+  readonly units: { readonly time: T; readonly length: L; readonly rate: R };
+}
+
+/** A wet edge judged, with what would keep it alive. */
+export interface WetEdge<
+  T extends TimeUnit = TimeUnit,
+  L extends LengthUnit = LengthUnit,
+  R extends WorkRateUnit = WorkRateUnit,
+> extends Assessment<T> {
+  /** Widest front that keeps its edge at this rate: a joint, or a taped line, may make it so. */
+  readonly widestFront: Quantity<L>;
+  /** Rate that keeps the edge of this front; `mixersNeeded` and hands follow from it. */
+  readonly rateNeeded: Quantity<R>;
+}
+
+/**
+ * Whether a strip is laid along the whole front before the strip beside it has closed, or leaves a lap mark.
+ *
+ * @formula
+ * ```math
+ * t = \frac{b \, d}{\dot A} \le t_o - t_r
+ * ```
+ * @units lengths, work rate, times; answers times, a length and a work rate.
+ * @validRange lengths, rate and openTime above 0; margin 0 or more and below openTime.
+ * @accuracy Exact up to round-off; as good as the pace. No published figure: it is the pace of a crew.
+ * @source common-practice
+ * @param input - Front, strip, rate, open time and the units wanted.
+ * @returns The verdict on the time along the front, the widest front and the rate needed.
+ * @throws An {@link InputError} that names the field.
+ * @example
+ * ```ts
+ * import * as batch from 'coating-math/batch';
+ *
+ * const edge = batch.wetEdge({
+ *   frontWidth: { value: 9, unit: 'm' },
+ *   stripDepth: { value: 1, unit: 'm' },
+ *   rate: { value: 1.5, unit: 'm2/min' },
+ *   openTime: { value: 7, unit: 'min' },
+ *   margin: { value: 2, unit: 'min' },
+ *   units: { time: 'min', length: 'm', rate: 'm2/min' },
+ * });
+ * [edge.verdict, edge.measured.value, edge.widestFront.value]; // => ['fails', 6, 7.5]
+ * ```
+ */
+export function wetEdge<T extends TimeUnit, L extends LengthUnit, R extends WorkRateUnit>(
+  input: WetEdgeInput<T, L, R>,
+): WetEdge<T, L, R> {
+  const fn = 'wetEdge';
+  const given = fields(fn, input);
+  const { frontWidth, stripDepth, rate, openTime, margin } = given;
+  const units = readObject(fn, 'units', given.units);
+  const width_m = read(fn, 'frontWidth', frontWidth, LENGTH, POSITIVE);
+  const depth_m = read(fn, 'stripDepth', stripDepth, LENGTH, POSITIVE);
+  const rate_m2PerS = read(fn, 'rate', rate, WORK_RATE, POSITIVE);
+  const open_s = read(fn, 'openTime', openTime, TIME, POSITIVE);
+  const limit_s = open_s - readOr(0, fn, 'margin', margin, TIME, NOT_NEGATIVE);
+  if (!(limit_s > 0)) refuse(fn, 'conflict', ['margin'], 'shorter than openTime', margin);
+  const strip_s = (width_m * depth_m) / rate_m2PerS;
+  const time = (seconds: number) => write(fn, seconds, TIME, units.time, ['units', 'time']);
+  return {
+    verdict: judge(limit_s - strip_s, 0, limit_s),
+    measured: time(strip_s),
+    limit: time(limit_s),
+    gap: time(limit_s - strip_s),
+    widestFront: write(fn, (limit_s * rate_m2PerS) / depth_m, LENGTH, units.length, ['units', 'length']),
+    rateNeeded: write(fn, (width_m * depth_m) / limit_s, WORK_RATE, units.rate, ['units', 'rate']),
+    cautions: [],
+    basis: [
+      basis('measured', 'batch.wetEdge', 'frontWidth · stripDepth / rate', 'common-practice', {
+        frontWidth,
+        stripDepth,
+        rate,
+        openTime,
+        margin,
+      }),
+    ],
+  };
+}

@@ -1,0 +1,126 @@
+import { judge, type Assessment } from '../core/assessment.ts';
+import { basis } from '../core/basis.ts';
+import { SHARE, VOLUME } from '../core/dimensions.ts';
+import { NOT_NEGATIVE, PART_OR_WHOLE, POSITIVE, type Limits } from '../core/limits.ts';
+import type { Share, Volume } from '../core/quantity.ts';
+import { fields, read, readOr, refuse, write } from '../core/read.ts';
+import { readList } from '../core/readPlain.ts';
+import type { ShareUnit, VolumeUnit } from '../core/unitCodes.ts';
+import { readNames, readVolumeParts, type PartVolume, type VolumePart } from './parts.ts';
+
+/** What was used of one part. */
+export interface UsedVolume<U extends VolumeUnit = VolumeUnit> extends PartVolume<U> {
+  /** How far the reading may be off, either way. Taken as exact where not given. */
+  readonly readingError?: Volume | undefined;
+}
+
+/** Input of {@link checkRatio}. */
+export interface CheckRatioInput<U extends ShareUnit = ShareUnit> {
+  /** What was used of each part. */
+  readonly used: readonly UsedVolume[];
+  /** The ratio by volume; two parts or more. */
+  readonly parts: readonly VolumePart[];
+  /** How far a part may be off against the first, from the instructions. */
+  readonly ratioTolerance: Share;
+  /** Unit of the answer. */
+  readonly unit: U;
+}
+
+/** A ratio judged, with the part that is furthest off. */
+export interface RatioAssessment<U extends ShareUnit = ShareUnit> extends Assessment<U> {
+  /** The part that is furthest off against the first; `measured` is of it, below 0 where it is short. */
+  readonly part: string;
+}
+
+/**
+ * Whether the parts that were used were in ratio, as far as their readings can tell.
+ *
+ * @formula
+ * ```math
+ * \delta_i = \frac{V_i / V_1}{r_i / r_1} - 1
+ * ```
+ * @units volumes, share, numbers of parts; answers shares.
+ * @validRange volumes and tolerance above 0; reading errors 0 or more, that of the first part below its volume; two
+ * parts or more.
+ * @accuracy Exact up to round-off; the uncertainty is that of both readings wrong against each other.
+ * No published figure: it is the definition of a ratio.
+ * @source definition
+ * @param input - What was used, ratio, tolerance and the unit wanted.
+ * @returns The verdict for the part that is furthest off, with its uncertainty.
+ * @throws An {@link InputError} that names the field.
+ * @example
+ * ```ts
+ * import * as mix from 'coating-math/mix';
+ *
+ * const check = mix.checkRatio({
+ *   used: [
+ *     { name: 'A', volume: { value: 21, unit: 'l' } },
+ *     { name: 'B', volume: { value: 10, unit: 'l' } },
+ *   ],
+ *   parts: [{ name: 'A', parts: 2 }, { name: 'B', parts: 1 }],
+ *   ratioTolerance: { value: 3, unit: '%' },
+ *   unit: '%',
+ * });
+ * [check.verdict, check.part, check.measured.value.toFixed(1)]; // => ['fails', 'B', '-4.8']
+ * ```
+ */
+export function checkRatio<U extends ShareUnit>(input: CheckRatioInput<U>): RatioAssessment<U> {
+  const fn = 'checkRatio';
+  const { used, parts, ratioTolerance, unit } = fields(fn, input);
+  const ratio = readVolumeParts(fn, parts);
+  const amounts = readUsed(fn, ratio.names, used, POSITIVE);
+  const tolerance = read(fn, 'ratioTolerance', ratioTolerance, SHARE, PART_OR_WHOLE);
+  const [first, ...others] = amounts.map(({ volume_m3, error_m3 }, i) => ({
+    part: ratio.names[i] ?? '',
+    sets_m3: volume_m3 / (ratio.weights[i]?.toNumber() ?? 1),
+    error: error_m3 / volume_m3,
+  }));
+  if (!first || others.length === 0) return refuse(fn, 'out-of-range', ['parts'], 'two parts or more', parts);
+  if (first.error >= 1) {
+    refuse(fn, 'conflict', ['used'], `a reading of ${first.part} larger than its error`, used);
+  }
+  const worst = others
+    .map(({ part, sets_m3, error }) => {
+      const relative = sets_m3 / first.sets_m3;
+      const high = (relative * (1 + error)) / (1 - first.error);
+      return { part, off: relative - 1, uncertainty: high - relative };
+    })
+    .reduce((most, next) => (Math.abs(next.off) > Math.abs(most.off) ? next : most));
+  const gap = tolerance - Math.abs(worst.off);
+  const share = (value: number) => write(fn, value, SHARE, unit);
+  return {
+    verdict: judge(gap, worst.uncertainty, 1),
+    part: worst.part,
+    measured: share(worst.off),
+    limit: share(tolerance),
+    gap: share(gap),
+    uncertainty: share(worst.uncertainty),
+    cautions: [],
+    basis: [
+      basis('measured', 'mix.checkRatio', '(used / first used) / (parts / first parts) − 1', 'definition', {
+        used: used.map(({ name, volume, readingError }) => ({ name, volume, readingError })),
+        parts: ratio.given,
+        ratioTolerance,
+      }),
+    ],
+  };
+}
+
+/** Reads what was used of each part, in the order of the ratio. */
+export function readUsed(
+  fn: string,
+  names: readonly string[],
+  used: readonly UsedVolume[],
+  limits: Limits,
+): readonly { readonly volume_m3: number; readonly error_m3: number }[] {
+  const list = readList(fn, 'used', used, 1);
+  const usedNames = readNames(fn, list, ['used']);
+  const readings = list.map(({ volume, readingError }, i) => ({
+    volume_m3: read(fn, 'volume', volume, VOLUME, limits, ['used', i]),
+    error_m3: readOr(0, fn, 'readingError', readingError, VOLUME, NOT_NEGATIVE, ['used', i]),
+  }));
+  return names.map((name) => {
+    const reading = readings[usedNames.indexOf(name)];
+    return reading ?? refuse(fn, 'missing', ['used'], `a list with ${name} in it`, used);
+  });
+}
