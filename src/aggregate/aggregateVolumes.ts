@@ -1,5 +1,5 @@
+import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
-import { echo } from '../core/echo.ts';
 import { inside } from '../core/inside.ts';
 import type { Density, Mass, Quantity } from '../core/quantity.ts';
 import { fields } from '../core/read.ts';
@@ -73,13 +73,11 @@ export function aggregateVolumes<U extends VolumeUnit>(input: AggregateVolumesIn
     voids: binderForVoids({ mass, bulkDensity, solidDensity, unit }),
     cautions: [],
     basis: [
-      {
-        id: 'solid',
-        function: 'aggregate.volumeOfMass',
-        formula: 'V = m / ρ',
-        inputs: echo({ mass, bulkDensity, solidDensity }),
-        source: 'navedtra-14070',
-      },
+      basis('solid', 'aggregate.volumeOfMass', 'V = m / ρ', 'navedtra-14070', {
+        mass,
+        bulkDensity,
+        solidDensity,
+      }),
     ],
   }));
 }

@@ -1,8 +1,8 @@
 import { acrossLikely, MIDDLE_TAKEN, withMiddles, type Values } from '../core/acrossLikely.ts';
+import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { AREA, DENSITY, LENGTH, MASS, MASS_PER_AREA, SHARE } from '../core/dimensions.ts';
 import type { Dimension } from '../core/dimension.ts';
-import { echo } from '../core/echo.ts';
 import { PART, PART_OR_WHOLE, POSITIVE } from '../core/limits.ts';
 import type { Direction } from '../core/monotone.ts';
 import type { Area, Density, Length, MassPerArea, Share } from '../core/quantity.ts';
@@ -130,14 +130,14 @@ export function broadcast<U extends MassUnit, T extends LengthUnit>(
       ...(screenLoss !== undefined ? [caution('swept-sand-again', {})] : []),
     ],
     basis: [
-      {
-        id: 'build',
-        function: 'aggregate.broadcast',
-        formula: 'd = w + m / ρs',
-        inputs: echo(input),
-        source: 'common-practice',
-        ...(given !== input && { assumption: MIDDLE_TAKEN }),
-      },
+      basis(
+        'build',
+        'aggregate.broadcast',
+        'd = w + m / ρs',
+        'common-practice',
+        input,
+        given !== input ? MIDDLE_TAKEN : undefined,
+      ),
     ],
   };
 }

@@ -1,6 +1,6 @@
+import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { DENSITY, LENGTH, MASS_PER_AREA, SHARE } from '../core/dimensions.ts';
-import { echo } from '../core/echo.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import type { Density, Length, MassPerArea, Quantity } from '../core/quantity.ts';
 import { readRange, type BaseRange, type Range, type Ranged } from '../core/range.ts';
@@ -82,7 +82,7 @@ export interface BuildUp<U extends LengthUnit = LengthUnit> {
  */
 export function buildUp<U extends LengthUnit>(input: BuildUpInput<U>): BuildUp<U> {
   const { layers, nominal, unit } = fields('buildUp', input);
-  const read_m = readList('buildUp', 'layers', layers).map(readLayer);
+  const read_m = readList('buildUp', 'layers', layers, 0).map(readLayer);
   if (read_m.length === 0) refuse('buildUp', 'out-of-range', ['layers'], 'at least one layer', layers);
   const total_m = read_m.map(({ thickness_m }) => thickness_m).reduce(plus);
 
@@ -111,13 +111,7 @@ export function buildUp<U extends LengthUnit>(input: BuildUpInput<U>): BuildUp<U
           ]
         : [],
     basis: [
-      {
-        id: 'thickness',
-        function: 'aggregate.buildUp',
-        formula: 'd = Σ (di + mi / ρi)',
-        inputs: echo({ layers, nominal }),
-        source: 'definition',
-      },
+      basis('thickness', 'aggregate.buildUp', 'd = Σ (di + mi / ρi)', 'definition', { layers, nominal }),
     ],
   };
 }

@@ -1,7 +1,7 @@
+import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { counted } from '../core/decimal.ts';
 import { LENGTH } from '../core/dimensions.ts';
-import { echo } from '../core/echo.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import type { Length, Quantity } from '../core/quantity.ts';
 import { fields, read, readOr, refuse, write } from '../core/read.ts';
@@ -77,13 +77,11 @@ export function lifts<U extends LengthUnit>(input: LiftsInput<U>): Lifts<U> {
         ? [{ code: 'lift-too-thin', severity: 'caution', params: { each }, source: 'common-practice' }]
         : [],
     basis: [
-      {
-        id: 'count',
-        function: 'aggregate.lifts',
-        formula: 'n = ⌈d / dmax⌉',
-        inputs: echo({ thickness, greatestLift, leastLift }),
-        source: 'ufgs-03930',
-      },
+      basis('count', 'aggregate.lifts', 'n = ⌈d / dmax⌉', 'ufgs-03930', {
+        thickness,
+        greatestLift,
+        leastLift,
+      }),
     ],
   };
 }

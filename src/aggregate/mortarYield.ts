@@ -1,6 +1,6 @@
+import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { DENSITY, MASS, SHARE, VOLUME } from '../core/dimensions.ts';
-import { echo } from '../core/echo.ts';
 import { POSITIVE } from '../core/limits.ts';
 import type { Density, Mass, Quantity, Volume } from '../core/quantity.ts';
 import { fields, read, refuse, write } from '../core/read.ts';
@@ -108,14 +108,14 @@ export function mortarYield<U extends VolumeUnit>(input: MortarYieldInput<U>): M
         ]
       : [],
     basis: [
-      {
-        id: 'volume',
-        function: 'aggregate.mortarYield',
-        formula: 'V = max(Vr + m / ρs, m / ρb)',
-        inputs: echo({ binder, sand, bulkDensity, solidDensity }),
-        source: 'common-practice',
-        assumption: 'the sand lies in the mix as it lies in the measure',
-      },
+      basis(
+        'volume',
+        'aggregate.mortarYield',
+        'V = max(Vr + m / ρs, m / ρb)',
+        'common-practice',
+        { binder, sand, bulkDensity, solidDensity },
+        'the sand lies in the mix as it lies in the measure',
+      ),
     ],
   };
 }

@@ -1,6 +1,6 @@
+import { basis } from '../core/basis.ts';
 import { judge, type Assessment } from '../core/assessment.ts';
 import { MASS, SHARE } from '../core/dimensions.ts';
-import { echo } from '../core/echo.ts';
 import { inside } from '../core/inside.ts';
 import { NOT_NEGATIVE } from '../core/limits.ts';
 import type { Mass, Share } from '../core/quantity.ts';
@@ -76,14 +76,6 @@ export function sandDryness(input: SandDrynessInput): Assessment<ShareUnit> {
               source: 'common-practice',
             },
           ],
-    basis: [
-      {
-        id: 'measured',
-        function: 'aggregate.sandMoisture',
-        formula: 'u = (mw − md) / md',
-        inputs: echo(input),
-        source: 'definition',
-      },
-    ],
+    basis: [basis('measured', 'aggregate.sandMoisture', 'u = (mw − md) / md', 'definition', input)],
   };
 }

@@ -1,13 +1,8 @@
 import { LENGTH } from '../core/dimensions.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import type { Length, Quantity } from '../core/quantity.ts';
-<<<<<<< HEAD
-import { fields, read, refuse } from '../core/read.ts';
-import { readCount } from '../core/readPlain.ts';
-=======
 import { fields, read, readOr, refuse } from '../core/read.ts';
 import { readChoice, readCount, readTextOr } from '../core/readPlain.ts';
->>>>>>> e64f849ec8e26dbbf7306fa97444d99150f979ed
 import { circleArea } from './circleArea.ts';
 import { coveHeight } from './coveHeight.ts';
 import { padSideArea } from './padSideArea.ts';

@@ -1,6 +1,6 @@
+import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { AREA, LENGTH, VOLUME } from '../core/dimensions.ts';
-import { echo } from '../core/echo.ts';
 import { inside } from '../core/inside.ts';
 import { POSITIVE } from '../core/limits.ts';
 import type { Area, Length, Quantity } from '../core/quantity.ts';
@@ -96,12 +96,12 @@ export function repairVolume<U extends VolumeUnit>(input: RepairVolumeInput<U>):
   const { cracks = [], spalls = [], slabThickness, unit } = fields('repairVolume', input);
   read('repairVolume', 'slabThickness', slabThickness, LENGTH, POSITIVE);
   const sums = { hairline: 0, chased: 0, moving: 0, spalls: 0 };
-  readList('repairVolume', 'cracks', cracks).forEach((crack, i) => {
+  readList('repairVolume', 'cracks', cracks, 0).forEach((crack, i) => {
     const path = ['cracks', i];
     const volume = inside('repairVolume', path, () => crackVolume({ ...crack, slabThickness, unit: 'm3' }));
     sums[readChoice('repairVolume', 'class', crack.class, CLASSES, path)] += volume.value;
   });
-  readList('repairVolume', 'spalls', spalls).forEach((group, i) => {
+  readList('repairVolume', 'spalls', spalls, 0).forEach((group, i) => {
     const path = ['spalls', i];
     const volume = inside('repairVolume', path, () => spallVolume({ ...group, slabThickness, unit: 'm3' }));
     sums.spalls += volume.value * floorPerSample(group, path);
@@ -129,13 +129,11 @@ export function repairVolume<U extends VolumeUnit>(input: RepairVolumeInput<U>):
           ]
         : [],
     basis: [
-      {
-        id: 'rigid',
-        function: 'area.repairVolume',
-        formula: 'rigid = hairline + chased + spalls',
-        inputs: echo({ cracks, spalls, slabThickness }),
-        source: 'common-practice',
-      },
+      basis('rigid', 'area.repairVolume', 'rigid = hairline + chased + spalls', 'common-practice', {
+        cracks,
+        spalls,
+        slabThickness,
+      }),
     ],
   };
 }

@@ -171,7 +171,7 @@ const LEFT_IN: Became = { treatment: 'left-in', reason: 'below-deduct-from' };
 
 /** Reads all pieces of a list; what is wrong with any of them goes to `issues`. */
 function readPieces(key: 'add' | 'deduct', shapes: readonly Shape[], issues: InputIssue[]): Measured[] {
-  return readList('takeOff', key, shapes).flatMap((shape, i) => {
+  return readList('takeOff', key, shapes, 0).flatMap((shape, i) => {
     const result = attempt(() => inside('takeOff', [key, i], () => measure(shape)), undefined);
     if (result.ok) return [result.value];
     issues.push(...result.issues);

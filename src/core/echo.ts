@@ -1,6 +1,19 @@
 import type { Quantity } from './quantity.ts';
 
-/** A plain copy of a quantity that was read, for the answer: no further fields of the caller, and no −0. */
-export function echo<U extends string>({ value, unit }: Quantity<U>): Quantity<U> {
-  return { value: value + 0, unit };
+/**
+ * What came in as it stands in an answer: a copy as plain data, so that no later change of an input reaches it.
+ * A quantity keeps its number and its unit and nothing else, −0 becomes 0, and what was left out stays out.
+ */
+export function echo<T>(value: T): T {
+  return copied(value) as T;
+}
+
+function copied(value: unknown): unknown {
+  if (typeof value === 'number') return value + 0;
+  if (typeof value !== 'object' || value === null) return value;
+  if (Array.isArray(value)) return value.map(copied);
+  const { value: number, unit } = value as Partial<Quantity>;
+  if (typeof number === 'number' && typeof unit === 'string') return { value: number + 0, unit };
+  const present = Object.entries(value).filter(([, inner]) => inner !== undefined);
+  return Object.fromEntries(present.map(([key, inner]) => [key, copied(inner)]));
 }

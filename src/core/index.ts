@@ -18,9 +18,5 @@ export { monotone } from './monotone.ts';
 export type { Direction, Directions, Formula } from './monotone.ts';
 export { quantity } from './quantity.ts';
 export type * from './quantity.ts';
-<<<<<<< HEAD
-export type { FullRange, Range, Ranged } from './range.ts';
-=======
 export type { LikelyRange, Range, Ranged } from './range.ts';
->>>>>>> e64f849ec8e26dbbf7306fa97444d99150f979ed
 export type * from './unitCodes.ts';

@@ -14,13 +14,8 @@ export interface Range<U extends string = string> {
   readonly high: Quantity<U>;
 }
 
-<<<<<<< HEAD
-/** A range whose most likely value is known. */
-export interface FullRange<U extends string = string> extends Range<U> {
-=======
 /** A range of which the most likely value is known. */
 export interface LikelyRange<U extends string = string> extends Range<U> {
->>>>>>> e64f849ec8e26dbbf7306fa97444d99150f979ed
   /** Most likely value. */
   readonly likely: Quantity<U>;
 }

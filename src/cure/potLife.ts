@@ -1,4 +1,4 @@
-import { copied } from '../core/basis.ts';
+import { echo } from '../core/echo.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { MASS, TIME, VOLUME } from '../core/dimensions.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
@@ -100,7 +100,7 @@ export function potLife<U extends TimeUnit>(input: PotLifeInput<U>): PotLifeAnsw
   return {
     potLife: write('potLife', potLife_s, TIME, unit),
     workingTime: write('potLife', potLife_s - induction_s, TIME, unit),
-    statedFor: copied(statedFor),
+    statedFor: echo(statedFor),
     cautions: base.cautions,
     basis: [ruleBasis('potLife', 'cure.potLife', rule, at)],
   };

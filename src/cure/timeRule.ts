@@ -1,4 +1,4 @@
-import { copied } from '../core/basis.ts';
+import { echo } from '../core/echo.ts';
 import type { Caution } from '../core/caution.ts';
 import { MOLAR_ENERGY, TEMPERATURE_DIFFERENCE, TIME } from '../core/dimensions.ts';
 import type { InputPath } from '../core/InputError.ts';
@@ -145,7 +145,7 @@ function readStated(fn: string, rule: HalvingRule | ArrheniusRule, path: InputPa
   }
   const step = read(fn, 'step', rule.step, TEMPERATURE_DIFFERENCE, POSITIVE, path);
   const seconds = (celsius: number) => stated.seconds * 2 ** ((stated.celsius - celsius) / step);
-  const params = copied({ step: rule.step, from: rule.from, to: rule.to });
+  const params = echo({ step: rule.step, from: rule.from, to: rule.to });
   return {
     seconds,
     from,

@@ -1,23 +1,11 @@
-<<<<<<< HEAD
-import { across, type AcrossInput } from '../core/across.ts';
+import { acrossLikely, MIDDLE_TAKEN, withMiddles, type Values } from '../core/acrossLikely.ts';
 import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { AREA, LENGTH, SHARE, SPREAD_RATE, VOLUME } from '../core/dimensions.ts';
-import { inside } from '../core/inside.ts';
-=======
-import { acrossLikely, MIDDLE_TAKEN, withMiddles, type Values } from '../core/acrossLikely.ts';
-import type { Basis, Caution } from '../core/caution.ts';
-import { AREA, LENGTH, SHARE, SPREAD_RATE, VOLUME } from '../core/dimensions.ts';
-import { echo } from '../core/echo.ts';
->>>>>>> e64f849ec8e26dbbf7306fa97444d99150f979ed
 import { NOT_NEGATIVE, PART, PART_OR_WHOLE, POSITIVE } from '../core/limits.ts';
 import type { Direction } from '../core/monotone.ts';
 import type { Area, Length, Quantity, Share, SpreadRate, Volume } from '../core/quantity.ts';
-<<<<<<< HEAD
-import { isRange, type FullRange, type Range, type Ranged } from '../core/range.ts';
-=======
 import type { LikelyRange, Ranged } from '../core/range.ts';
->>>>>>> e64f849ec8e26dbbf7306fa97444d99150f979ed
 import { fields, read, readOr, refuse, write } from '../core/read.ts';
 import type { LengthUnit, VolumeUnit } from '../core/unitCodes.ts';
 
@@ -68,29 +56,17 @@ export interface CoatLoss<U extends VolumeUnit = VolumeUnit> {
   /** How it grows. */
   readonly kind: LossKind;
   /** What it takes. The losses, the film and the fills add up to the volume, end by end. */
-<<<<<<< HEAD
-  readonly volume: FullRange<U>;
-=======
   readonly volume: LikelyRange<U>;
->>>>>>> e64f849ec8e26dbbf7306fa97444d99150f979ed
 }
 
 /** What one coat takes. */
 export interface CoatVolume<U extends VolumeUnit = VolumeUnit, T extends LengthUnit = LengthUnit> {
   /** To be mixed. */
-<<<<<<< HEAD
-  readonly volume: FullRange<U>;
-  /** Wet film above the peaks; for a spread rate the average over the area, what the floor drinks included. */
-  readonly wetThickness: FullRange<T>;
-  /** What lies on the floor as film. */
-  readonly film: FullRange<U>;
-=======
   readonly volume: LikelyRange<U>;
   /** Wet film above the peaks; for a spread rate the average over the area, what the floor drinks included. */
   readonly wetThickness: LikelyRange<T>;
   /** What lies on the floor as film. */
   readonly film: LikelyRange<U>;
->>>>>>> e64f849ec8e26dbbf7306fa97444d99150f979ed
   /** Each loss that was given, by its cause. */
   readonly losses: readonly CoatLoss<U>[];
   /** The input whose width moves the volume most; nothing where no input is a range. */
@@ -151,7 +127,7 @@ const LOSSES: readonly (readonly [LossCause, LossKind, keyof CoatVolumeInput])[]
  * @param input - Area, film or rate, losses, and the units wanted.
  * @returns The volume as a range with its losses and what drives it; the film; cautions. Where a range has no likely
  * value its middle is taken, and the basis says so.
- * @throws An `InputError` that names the field; `conflict` for two films, or for a loss counted twice.
+ * @throws An {@link InputError} that names the field; `conflict` for two films, or for a loss counted twice.
  * @example
  * ```ts
  * import { between } from 'coating-math/core';
@@ -209,25 +185,14 @@ export function coatVolume<U extends VolumeUnit, T extends LengthUnit>(
     enclosure,
     cautions,
     basis: [
-<<<<<<< HEAD
       basis(
         'volume',
         'film.coatVolume',
         'V = (A·(w + t + p) + F) / ((1 − r)·(1 − l)) + T + B',
         'common-practice',
-        { ...input },
-        given === input ? undefined : 'likely is the middle of a range that gives none',
+        input,
+        given !== input ? MIDDLE_TAKEN : undefined,
       ),
-=======
-      {
-        id: 'volume',
-        function: 'film.coatVolume',
-        formula: 'V = (A·(w + t + p) + F) / ((1 − r)·(1 − l)) + T + B',
-        inputs: echo(input),
-        source: 'common-practice',
-        ...(given !== input && { assumption: MIDDLE_TAKEN }),
-      },
->>>>>>> e64f849ec8e26dbbf7306fa97444d99150f979ed
     ],
   };
 }
@@ -253,33 +218,9 @@ function checkFilm(input: CoatVolumeInput): void {
   }
 }
 
-<<<<<<< HEAD
-/** The same input where every range has a likely value; the input itself where every range has one. */
-function withMiddles<I extends CoatVolumeInput>(input: I): I {
-  const middles = Object.entries(input).flatMap(([key, value]: [string, unknown]) => {
-    if (!isRange(value) || value.likely) return [];
-    const { low, high } = value as Partial<Range>;
-    // What is no range at all is refused where it is read.
-    if (typeof low?.value !== 'number' || typeof high?.value !== 'number') return [];
-    return [[key, { ...value, likely: { value: low.value + (high.value - low.value) / 2, unit: low.unit } }]];
-  });
-  return middles.length > 0 ? { ...input, ...(Object.fromEntries(middles) as Partial<I>) } : input;
-}
-
-/** Runs one formula over all ranges at once. */
-function ranged<V extends string>(input: CoatVolumeInput, formula: (values: Values) => Quantity<V>) {
-  const declared = monotone(DIRECTIONS, formula);
-  return inside('coatVolume', [], () => across(declared, input as AcrossInput<Values>));
-}
-
-/** The three values of an answer whose ranges all had a likely one. */
-function ends<V extends string>({ low, likely, high }: Range<V>): FullRange<V> {
-  return { low, likely: likely as Quantity<V>, high };
-=======
 /** The three values alone. */
 function ends<V extends string>({ low, likely, high }: LikelyRange<V>): LikelyRange<V> {
   return { low, likely, high };
->>>>>>> e64f849ec8e26dbbf7306fa97444d99150f979ed
 }
 
 /** Where the material goes, in m³; `mixed` is all of it. */

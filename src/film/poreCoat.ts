@@ -1,7 +1,7 @@
 import { across } from '../core/across.ts';
+import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { VOLUME } from '../core/dimensions.ts';
-import { echo } from '../core/echo.ts';
 import { inside } from '../core/inside.ts';
 import { POSITIVE } from '../core/limits.ts';
 import type { SpreadRate, Volume } from '../core/quantity.ts';
@@ -68,14 +68,6 @@ export function poreCoat<U extends AreaUnit>(input: PoreCoatInput<U>): PoreCoat<
   return {
     areaPerCup: { low, ...(likely && { likely }), high },
     cautions: [{ code: 'pulled-tight', severity: 'note', params: {}, source: 'common-practice' }],
-    basis: [
-      {
-        id: 'areaPerCup',
-        function: 'film.areaCovered',
-        formula: 'A = V · S',
-        inputs: echo({ cup, spreadRate }),
-        source: 'common-practice',
-      },
-    ],
+    basis: [basis('areaPerCup', 'film.areaCovered', 'A = V · S', 'common-practice', { cup, spreadRate })],
   };
 }

@@ -1,8 +1,8 @@
 import { across, type AcrossInput } from '../core/across.ts';
 import type { Values } from '../core/acrossLikely.ts';
+import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { AREA, DENSITY, MASS, SPREAD_RATE, VOLUME } from '../core/dimensions.ts';
-import { echo } from '../core/echo.ts';
 import { inside } from '../core/inside.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import { monotone } from '../core/monotone.ts';
@@ -97,15 +97,7 @@ export function testSquare<U extends SpreadRateUnit>(input: TestSquareInput<U>):
     cautions: [
       { code: 'square-stands-for-its-place', severity: 'note', params: {}, source: 'common-practice' },
     ],
-    basis: [
-      {
-        id: 'spreadRate',
-        function: 'film.testSquare',
-        formula: 'S = A / (V − Vl)',
-        inputs: echo(input),
-        source: 'common-practice',
-      },
-    ],
+    basis: [basis('spreadRate', 'film.testSquare', 'S = A / (V − Vl)', 'common-practice', input)],
   };
 }
 

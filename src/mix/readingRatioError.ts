@@ -1,4 +1,5 @@
-import { basis, copied } from '../core/basis.ts';
+import { basis } from '../core/basis.ts';
+import { echo } from '../core/echo.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { MASS, SHARE, VOLUME } from '../core/dimensions.ts';
 import { PART, POSITIVE } from '../core/limits.ts';
@@ -106,7 +107,7 @@ export function readingRatioError<U extends ShareUnit>(
       if (tolerance === undefined || worst <= tolerance * (1 + 1e-12)) return [];
       const params = {
         name: names[i + 1] ?? '',
-        graduation: copied(readingError),
+        graduation: echo(readingError),
         off: write(fn, worst, SHARE, '%'),
         tolerance: write(fn, tolerance, SHARE, '%'),
       };

@@ -19,7 +19,7 @@ import { read } from '../core/read.ts';
 import { readNumber } from '../core/readPlain.ts';
 import { readTimeRule, type TimeRule } from '../cure/timeRule.ts';
 import { coatVolume } from '../film/index.ts';
-import { capacityOf, readPail, type Pail } from '../mix/pail.ts';
+import { checkFits, readPail, type Pail } from '../mix/pail.ts';
 import { readVolumeParts, type VolumePart } from '../mix/parts.ts';
 import type { Coat, Crew, FloorDocument, Readings } from './FloorDocument.ts';
 import {
@@ -153,9 +153,9 @@ const crew = inTurn(
   (value, path, issues) => {
     const { pail, pailCapacity } = value as Crew;
     const wanted_m3 = read('planFloor', 'pailCapacity', pailCapacity, VOLUME, POSITIVE);
-    if (wanted_m3 > capacityOf(readPail('planFloor', pail))) {
-      issues.push(issue('conflict', [...path, 'pailCapacity'], 'no more than the pail holds', pailCapacity));
-    }
+    refusals(path, issues, () => {
+      checkFits('planFloor', readPail('planFloor', pail), wanted_m3);
+    });
   },
 );
 

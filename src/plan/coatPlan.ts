@@ -2,6 +2,7 @@ import type { TakeOff } from '../area/index.ts';
 import { batchClock, largestBatch, type BatchClock, type LargestBatch } from '../batch/index.ts';
 import { attempt } from '../core/attempt.ts';
 import type { Caution } from '../core/caution.ts';
+import { echo } from '../core/echo.ts';
 import type { Area, SpreadRate, Temperature, Volume } from '../core/quantity.ts';
 import type { SpreadRateUnit } from '../core/unitCodes.ts';
 import { potLife, type PotLifeAnswer } from '../cure/index.ts';
@@ -127,7 +128,7 @@ function outsidePotLife(material: Material, temperature: Temperature): Caution {
   return {
     code: 'no-pot-life-at-this-temperature',
     severity: 'caution',
-    params: { material: material.name, temperature },
+    params: { material: material.name, temperature: echo(temperature) },
     source: 'common-practice',
   };
 }

@@ -5,7 +5,7 @@ import { basis } from '../core/basis.ts';
 import type { Basis } from '../core/caution.ts';
 import { InputError } from '../core/InputError.ts';
 import type { Area, Temperature } from '../core/quantity.ts';
-import type { FullRange } from '../core/range.ts';
+import type { LikelyRange } from '../core/range.ts';
 import type { VolumeUnit } from '../core/unitCodes.ts';
 import { packsToBuy, type PacksToBuy } from '../order/index.ts';
 import { sum } from '../units/index.ts';
@@ -27,7 +27,7 @@ export interface Purchase {
   /** Its name. */
   readonly material: string;
   /** What all its coats take. */
-  readonly need: FullRange<VolumeUnit>;
+  readonly need: LikelyRange<VolumeUnit>;
   /** The packs. */
   readonly packs: PacksToBuy;
 }

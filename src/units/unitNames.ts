@@ -116,6 +116,16 @@ export const UNIT_NAMES: Readonly<Record<Unit, UnitName>> = {
   'kJ/mol': ['kilojoule per mole', 'kJ/mol', 'kJ/mol', 'ucum-2.2'],
   'g/eq': ['gram per equivalent', 'g/eq', 'g/eq', 'ucum-2.2'],
 
+  'g/mol': ['gram per mole', 'g/mol', 'g/mol', 'ucum-2.2'],
+  'mgKOH/g': ['milligram of potassium hydroxide per gram', 'mg KOH/g', '', 'definition'],
+  '1/s': ['per second', '1/s', '/s', 'ucum-2.2'],
+  '1/min': ['per minute', '1/min', '/min', 'ucum-2.2'],
+  '1/h': ['per hour', '1/h', '/h', 'ucum-2.2'],
+  'J/g': ['joule per gram', 'J/g', 'J/g', 'ucum-2.2'],
+  'kJ/kg': ['kilojoule per kilogram', 'kJ/kg', 'kJ/kg', 'ucum-2.2'],
+  'J/g/K': ['joule per gram and kelvin', 'J/g/K', 'J/g/K', 'ucum-2.2'],
+  'kJ/kg/K': ['kilojoule per kilogram and kelvin', 'kJ/kg/K', 'kJ/kg/K', 'ucum-2.2'],
+
   deg: ['degree of angle', 'deg', 'deg', 'ucum-2.2'],
   rad: ['radian', 'rad', 'rad', 'ucum-2.2'],
 };
@@ -141,5 +151,10 @@ export const BASE_UNITS: Readonly<Record<DimensionName, string>> = {
   permeance: 'ng/s/m²/Pa',
   'molar energy': 'kJ/mol',
   'equivalent weight': 'g/eq',
+  'molar mass': 'g/mol',
+  'hydroxyl number': 'mg KOH/g',
+  'rate constant': '1/s',
+  'heat per mass': 'J/g',
+  'specific heat': 'J/(g·K)',
   angle: 'rad',
 };

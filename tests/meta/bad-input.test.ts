@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { dimensionOf } from '../../src/core/dimensionOf.ts';
 import { InputError } from '../../src/core/InputError.ts';
-import { functions, rows, type AnyFunction, type CheckRow } from '../support/library.ts';
+import { functions, rows, type AnyFunction, type CheckRow, sourceText } from '../support/library.ts';
 import { numbersIn, quantitiesIn, replaced } from '../support/values.ts';
 
 const BAD_VALUES = [
@@ -106,7 +106,9 @@ describe.each([...richest])('%s', (id, row) => {
 
   it('refuses an unknown unit of the answer', () => {
     if (!('unit' in row.given)) return;
+    const mayBeLeftOut = /^ {2}readonly unit\?:/m.test(sourceText(id));
     for (const bad of BAD_UNITS) {
+      if (bad === undefined && mayBeLeftOut) continue;
       expect(refusesOrAnswers(run, { ...row.given, unit: bad })?.issue).toMatchObject({
         code: 'wrong-unit',
         path: ['unit'],
