@@ -1,5 +1,6 @@
 import type { Caution } from '../core/caution.ts';
 import type { Quantity } from '../core/quantity.ts';
+import { formatQuantity } from '../units/formatQuantity.ts';
 import { en } from './en.ts';
 
 /**
@@ -17,15 +18,16 @@ import { en } from './en.ts';
  *   severity: 'note',
  *   params: { name: 'topcoat', leftover: { value: 1.25, unit: 'usgal' } },
  *   source: 'common-practice',
- * }).slice(0, 36); // => '1.25 usgal will be left of topcoat. '
+ * }).slice(0, 36); // => '1.25 US gal will be left of topcoat.'
  * ```
  */
 export function cautionText(caution: Caution): string {
   return en[caution.code].replace(/\{(\w+)\}/g, (_, name: string) => shown(caution.params[name]));
 }
 
-/** A parameter as it stands in a sentence. */
+/** A parameter as it stands in a sentence: a quantity to three digits that count. */
 function shown(param: Quantity | string | number | undefined): string {
   if (typeof param !== 'object') return String(param);
-  return `${Number(param.value.toPrecision(3))} ${param.unit}`;
+  const quantity = { value: Number(param.value.toPrecision(3)), unit: param.unit as 'm' };
+  return formatQuantity({ quantity, locale: 'en-US' });
 }

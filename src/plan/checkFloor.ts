@@ -219,13 +219,21 @@ const references: Guard = (value, path, issues) => {
   });
 };
 
-/** Whatever else stands in a quantity beside its number and its unit. */
-const quantityFields: Guard = (value, path, issues) => {
+/** The fields of what is read by others: a quantity, a list of corners. */
+const KNOWN_TO_READERS = [
+  ['value', 'unit'],
+  ['points', 'unit'],
+];
+
+/** Whatever else stands beside them, anywhere in the document. */
+const strayFields: Guard = (value, path, issues) => {
   if (typeof value !== 'object' || value === null) return;
-  if (isObject(value) && 'value' in value && 'unit' in value)
-    unknownFields(value, ['value', 'unit'], path, issues);
+  if (isObject(value)) {
+    const known = KNOWN_TO_READERS.find((fields) => fields.every((field) => field in value));
+    if (known) unknownFields(value, known, path, issues);
+  }
   for (const [key, inner] of Object.entries(value)) {
-    quantityFields(inner, [...path, Array.isArray(value) ? Number(key) : key], issues);
+    strayFields(inner, [...path, Array.isArray(value) ? Number(key) : key], issues);
   }
 };
 
@@ -235,6 +243,6 @@ const floor = inTurn(fieldsOfFloor, references);
 export function checkFloor(document: unknown): InputIssue[] {
   const issues: InputIssue[] = [];
   floor(document, [], issues);
-  quantityFields(document, [], issues);
+  strayFields(document, [], issues);
   return issues;
 }

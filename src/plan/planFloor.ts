@@ -1,9 +1,10 @@
 import { takeOff, type TakeOff } from '../area/index.ts';
 import { dewPoint, dewPointMargin } from '../climate/index.ts';
 import type { Assessment } from '../core/assessment.ts';
+import { attempt } from '../core/attempt.ts';
 import { basis } from '../core/basis.ts';
 import type { Basis } from '../core/caution.ts';
-import { InputError } from '../core/InputError.ts';
+import { InputError, type InputPath } from '../core/InputError.ts';
 import type { Area, Temperature } from '../core/quantity.ts';
 import type { LikelyRange } from '../core/range.ts';
 import type { VolumeUnit } from '../core/unitCodes.ts';
@@ -94,7 +95,7 @@ export function planFloor(document: unknown): FloorPlan {
     name,
     takeOff: takeOff({ add, deduct, deductFrom: floor.deductFrom, unit: units.area }),
   }));
-  const coats = floor.coats.map((coat) => planCoat(coat, zones, floor));
+  const coats = floor.coats.map((coat, i) => under(['coats', i], () => planCoat(coat, zones, floor)));
   const purchases = floor.materials.flatMap((material) => purchase(material, coats, units.volume));
   const { air, relativeHumidity, surface } = readings;
   const margin = dewPointMargin({ ...readings, surface, limit: floor.dewPointLimit });
@@ -139,4 +140,12 @@ function purchase(material: Material, coats: readonly CoatPlan[], unit: VolumeUn
   const need = { low: all('low'), likely: all('likely'), high: all('high') };
   const { name, pack, spare, multiple } = material;
   return [{ material: name, need, packs: packsToBuy({ name, need, pack, spare, multiple, unit }) }];
+}
+
+/** Runs a step of the plan; what it still refuses, such as a batch for every square inch, is laid to a part of the document. */
+function under<T>(path: InputPath, step: () => T): T {
+  const result = attempt(step, undefined);
+  if (result.ok) return result.value;
+  const [first] = result.issues;
+  throw new InputError([{ ...first, function: 'planFloor', path }]);
 }

@@ -1,0 +1,160 @@
+// A plan as lines of text. Behind each figure stands the function that computed it.
+import { formatQuantity } from 'coating-math/units';
+import { cautionText } from 'coating-math/messages';
+
+const locale = 'en-US';
+
+/** A quantity to the digits that make sense on a site. */
+const q = (quantity, significantDigits = 4) => formatQuantity({ quantity, locale, significantDigits });
+/** A figure rounded for the field, as it is read off. */
+const field = ({ field: quantity }) => formatQuantity({ quantity, locale });
+/** A mark on a stick: in fractions of an inch, or as a plain figure. */
+const mark = ({ field: quantity, step }) =>
+  quantity.unit === 'in'
+    ? formatQuantity({ quantity, locale, denominator: Math.round(1 / step.value) })
+    : field({ field: quantity });
+const range = ({ low, likely, high }) => `${q(low)} / ${q(likely)} / ${q(high)}`;
+/** A line of two columns and its source. */
+const line = (label, text, id) => `  ${label.padEnd(30)}${text}${id ? `   [${id}]` : ''}`;
+const heading = (text) => `\n${text}\n${'-'.repeat(text.length)}`;
+
+const TREATMENT = { added: '+', deducted: '−', 'left-in': '·' };
+const REASON = { 'below-deduct-from': 'left in: below the deduct-from size' };
+
+function zoneLines({ name, takeOff }) {
+  const { gross, deducted, net, perimeter, items } = takeOff;
+  const pieces = items.map((item) => {
+    const many = item.count > 1 ? ` × ${item.count}` : '';
+    const why = item.reason ? `  ${REASON[item.reason]}` : '';
+    return line(`  ${TREATMENT[item.treatment]} ${item.name}${many}`, q(item.area), 'area.takeOff') + why;
+  });
+  return [
+    name,
+    ...pieces,
+    line('gross − deducted', `${q(gross)} − ${q(deducted)}`, 'area.takeOff'),
+    line('to be coated', q(net), 'area.takeOff'),
+    ...(perimeter ? [line('perimeter', `${q(perimeter.us)} = ${q(perimeter.metric)}`, 'area.takeOff')] : []),
+  ];
+}
+
+const LOSS = {
+  texture: 'drunk by the texture',
+  porosity: 'drunk by the pores',
+  transfer: 'missing the floor',
+  residue: 'left in pails',
+  tools: 'held by tools',
+  'lost-batch': 'lost batches',
+};
+
+function coatLines(coat, i) {
+  const { amount, split, batches } = coat;
+  const film = amount.cautions.some(({ code }) => code === 'pulled-tight') ? 'average, no film' : 'wet film';
+  return [
+    `${i + 1}. ${coat.name}: ${coat.material} on ${coat.zones.join(' and ')}`,
+    line('area', q(coat.area), 'units.sum'),
+    line(`  ${film}`, range(amount.wetThickness), 'film.coatVolume'),
+    line('  to be mixed', range(amount.volume), 'film.coatVolume'),
+    line('    of it on the floor', range(amount.film), 'film.coatVolume'),
+    ...amount.losses.map(({ cause, volume }) => line(`    ${LOSS[cause]}`, range(volume), 'film.coatVolume')),
+    ...(amount.driver ? [line('  widened most by', amount.driver, 'film.coatVolume')] : []),
+    line('covers, losses included', q(coat.spreadRate), 'film.spreadRate'),
+    line(
+      'parts',
+      split.parts.map(({ name, volume }) => `${name} ${q(volume)}`).join(', '),
+      'mix.splitByVolume',
+    ),
+    ...(batches ? batchLines(batches) : []),
+  ];
+}
+
+function batchLines({ potLife, largest, clock }) {
+  return [
+    line('pot life at the material', `${q(potLife.potLife)} for ${q(potLife.statedFor)}`, 'cure.potLife'),
+    line(
+      'largest batch',
+      `${field(largest.volume)}, limited by the ${largest.limitedBy}, over ${q(largest.area)}`,
+      'batch.largestBatch',
+    ),
+    ...(clock ? clockLines(clock) : [line('batches', 'none is down in time, see the cautions', '')]),
+  ];
+}
+
+/** One time of day, or the time since the first batch. */
+const time = ({ after, at }) => (at ? at.slice(11, 19) : `+${q(after, 3)}`);
+
+function clockLines({ batches, stagger, pacedBy, duration }) {
+  const [{ marks = [] }] = batches;
+  const ratio = ({ off }) => (off ? ` (${q(off.low, 2)} to ${q(off.high, 2)} if misread)` : '');
+  return [
+    line(
+      'batches',
+      `${batches.length}, one every ${q(stagger)}, paced by the ${pacedBy}`,
+      'batch.batchClock',
+    ),
+    line('  all down after', q(duration), 'batch.batchClock'),
+    ...marks.map((one) =>
+      line(`  fill ${one.name} up to`, `${mark(one.mark)}${ratio(one)}`, 'mix.pailMarks'),
+    ),
+    '    no.  start      pour by    down by    discard    volume          area            parts   [batch.batchClock]',
+    ...batches.map((batch) =>
+      [
+        `  ${String(batch.number).padStart(4)} `,
+        ...[batch.start, batch.pourBy, batch.downBy, batch.discardAt].map((one) => time(one).padEnd(10)),
+        q(batch.volume).padEnd(15),
+        q(batch.area).padEnd(15),
+        batch.parts.map(({ name, volume }) => `${name} ${q(volume)}`).join(', '),
+      ].join(' '),
+    ),
+  ];
+}
+
+function purchaseLines({ material, need, packs }) {
+  const { low, likely, high } = packs.packs;
+  return [
+    material,
+    line('need, low / likely / high', range(need), 'units.sum'),
+    line('packs, low / likely / high', `${low} / ${likely} / ${high}`, 'order.packsToBuy'),
+    line('to buy', `${packs.buy} packs = ${q(packs.bought)}`, 'order.packsToBuy'),
+    line('will be left', range(packs.leftover), 'order.packsToBuy'),
+  ];
+}
+
+function climateLines({ dewPoint, dewPointMargin: margin }) {
+  const within = margin.uncertainty ? ` ± ${q(margin.uncertainty, 2)}` : '';
+  return [
+    line('dew point of the air', q(dewPoint, 3), 'climate.dewPoint'),
+    line('slab above it by', `${q(margin.measured, 3)}${within}`, 'climate.dewPointMargin'),
+    line('asked for', q(margin.limit, 3), 'document: dewPointLimit'),
+    line(
+      'verdict',
+      `${margin.verdict} the margin asked for`.replace(/^undecided.*/, 'undecided: nobody can tell'),
+      'climate.dewPointMargin',
+    ),
+  ];
+}
+
+const SEVERITY = { danger: 'DANGER', caution: 'CAUTION', note: 'note' };
+
+/** The whole plan. */
+export function planText(plan) {
+  const { name, zones, area, coats, purchases, cautions } = plan;
+  return [
+    name,
+    '='.repeat(name.length),
+    'Figures in brackets name the function that computed them. Ranges read low / likely / high.',
+    heading('Rooms'),
+    ...zones.flatMap(zoneLines),
+    line('all rooms', q(area), 'units.sum'),
+    heading('Coats'),
+    ...coats.flatMap(coatLines),
+    heading('To buy'),
+    ...purchases.flatMap(purchaseLines),
+    heading('Air and slab'),
+    ...climateLines(plan),
+    heading('Cautions'),
+    ...cautions.map(
+      (caution) => `  ${SEVERITY[caution.severity]} (${caution.where.join('; ')}): ${cautionText(caution)}`,
+    ),
+    "  The products' safety data sheets and instructions, local codes and licensed practice come before this plan.",
+  ].join('\n');
+}

@@ -1,0 +1,94 @@
+import { describe, expect, it } from 'vitest';
+import { attempt } from '../../src/core/attempt.ts';
+import { cautionText } from '../../src/messages/index.ts';
+import { planFloor } from '../../src/plan/planFloor.ts';
+import { convert, sum } from '../../src/units/index.ts';
+import { floors } from '../support/floors.ts';
+import { functions, sources } from '../support/library.ts';
+import { replaced } from '../support/values.ts';
+
+const [, floor] = floors[0] as (typeof floors)[number];
+
+describe.each(floors)('%s', (_, document) => {
+  const plan = planFloor(document);
+
+  it('measures, mixes, buys and batches without losing anything on the way', () => {
+    const zones = sum({ quantities: plan.zones.map((zone) => zone.takeOff.net) as never, unit: 'm2' });
+    expect(convert({ quantity: plan.area, unit: 'm2' }).value).toBeCloseTo(zones.value, 9);
+    for (const { amount, split, batches } of plan.coats) {
+      const { unit } = amount.volume.likely;
+      const parts = sum({ quantities: split.parts.map((part) => part.volume), unit });
+      expect(parts.value).toBeCloseTo(amount.volume.likely.value, 9);
+      const poured = sum({ quantities: batches?.clock?.batches.map((batch) => batch.volume) ?? [], unit });
+      expect(poured.value).toBeCloseTo(amount.volume.likely.value, 9);
+    }
+    for (const { need, packs } of plan.purchases) {
+      expect(packs.bought.value).toBeGreaterThanOrEqual(need.high.value);
+    }
+  });
+
+  it('has words for every caution, without all-clear', () => {
+    expect(plan.cautions.length).toBeGreaterThan(5);
+    for (const caution of plan.cautions) {
+      const text = cautionText(caution);
+      expect(text).not.toMatch(/\{|undefined|\[object/);
+      expect(text.replace(/safety data sheets?/g, '')).not.toMatch(/\b(safe|harmless|no risk|all clear)\b/i);
+      expect(sources).toHaveProperty([caution.source]);
+      expect(caution.where.length).toBeGreaterThan(0);
+    }
+  });
+
+  it('names functions and sources that exist wherever it says where a figure comes from', () => {
+    const bases = [...JSON.stringify(plan).matchAll(/"function":"([^"]+)".*?"source":"([^"]+)"/g)];
+    expect(bases.length).toBeGreaterThan(10);
+    for (const [, name = '', source = ''] of bases) {
+      expect([...functions.keys()]).toContain(name);
+      expect(sources).toHaveProperty([source]);
+    }
+  });
+
+  it('is plain data: the same after a journey as JSON, and its document untouched', () => {
+    expect(JSON.parse(JSON.stringify(plan))).toEqual(plan);
+    expect(planFloor(JSON.parse(JSON.stringify(document)))).toEqual(plan);
+  });
+});
+
+describe('a broken document', () => {
+  it('is refused with every issue, each under its path', () => {
+    let broken: unknown = replaced(floor, ['zones', 0, 'add', 0, 'corners', 'points', 2], ['12', 4]);
+    broken = replaced(broken, ['materials', 1, 'pack', 'unit'], 'gal');
+    broken = replaced(broken, ['coats', 2, 'placingRate'], undefined);
+    broken = replaced(broken, ['crew', 'mixers'], 0);
+    broken = replaced(broken, ['readings', 'relativeHumidity', 'value'], 120);
+    const result = attempt(planFloor, broken);
+    expect(result.ok ? [] : result.issues.map(({ code, path }) => [code, path.join('.')])).toEqual([
+      ['wrong-type', 'zones.0.add.0.corners.points.2'],
+      ['wrong-unit', 'materials.1.pack'],
+      ['missing', 'coats.2.placingRate'],
+      ['out-of-range', 'crew.mixers'],
+      ['out-of-range', 'readings.relativeHumidity'],
+    ]);
+    expect(result.ok ? [] : result.issues.map((issue) => issue.function)).toEqual(Array(5).fill('planFloor'));
+  });
+});
+
+describe('a bad floor is no error', () => {
+  it('plans no batches where the instructions give no pot life', () => {
+    const cold = planFloor(replaced(floor, ['readings', 'material'], { value: 40, unit: 'degF' }));
+    expect(cold.coats.every((coat) => coat.batches === undefined)).toBe(true);
+    expect(cold.cautions.map(({ code }) => code)).toContain('no-pot-life-at-this-temperature');
+  });
+
+  it('says what helps where no batch is down in time', () => {
+    const slow = planFloor(replaced(floor, ['crew', 'mixTime'], { value: 25, unit: 'min' }));
+    const [first] = slow.coats;
+    expect(first?.batches?.clock).toBeUndefined();
+    expect(first?.batches?.largest.remedies).not.toEqual([]);
+  });
+
+  it('fails a slab below the margin', () => {
+    const wet = planFloor(replaced(floor, ['readings', 'surface'], { value: 56, unit: 'degF' }));
+    expect(wet.dewPointMargin.verdict).toBe('fails');
+    expect(wet.cautions.map(({ code }) => code)).toContain('condensation');
+  });
+});

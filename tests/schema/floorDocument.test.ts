@@ -1,0 +1,123 @@
+/** The schema and the guard of `planFloor` agree on what is a floor, however it is damaged. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import * as z from 'zod/mini';
+import { attempt } from '../../src/core/attempt.ts';
+import { planFloor } from '../../src/plan/planFloor.ts';
+import { floorDocument } from '../../src/schema/floorDocument.ts';
+import { floors } from '../support/floors.ts';
+import { replaced } from '../support/values.ts';
+
+type Path = (string | number)[];
+
+/** The path of every value inside a document. */
+function pathsIn(value: unknown, path: Path = []): Path[] {
+  if (typeof value !== 'object' || value === null) return [path];
+  const inside = Object.entries(value).flatMap(([key, inner]) =>
+    pathsIn(inner, [...path, Array.isArray(value) ? Number(key) : key]),
+  );
+  return [path, ...inside];
+}
+
+const WRONG: unknown[] = [
+  undefined,
+  null,
+  NaN,
+  Infinity,
+  -1,
+  0,
+  1.5,
+  1e308,
+  '',
+  '12',
+  'furlong',
+  'toString',
+  true,
+  [],
+  {},
+  [null],
+  { value: 1, unit: 'ft' },
+  { value: 1, unit: 'ft', note: 'about' },
+  { value: 1, unit: 'min' },
+  { value: 5, unit: 'degC' },
+  { low: { value: 2, unit: '%' }, high: { value: 1, unit: '%' } },
+  { low: { value: 1, unit: '%' }, high: { value: 2, unit: '%' }, mean: 1 },
+];
+
+function agree(document: unknown): boolean {
+  const parsed = floorDocument.safeParse(document);
+  const planned = attempt(planFloor, document);
+  expect(
+    planned.ok,
+    JSON.stringify(planned.ok ? parsed.error?.issues.slice(0, 3) : planned.issues.slice(0, 3)),
+  ).toBe(parsed.success);
+  return parsed.success;
+}
+
+describe.each(floors)('%s', (_, floor) => {
+  const paths = pathsIn(floor);
+
+  it('is accepted by both', () => {
+    expect(agree(floor)).toBe(true);
+  });
+
+  it('is accepted or refused by both with anything wrong anywhere', () => {
+    let accepted = 0;
+    let refused = 0;
+    fc.assert(
+      fc.property(fc.constantFrom(...paths), fc.constantFrom(...WRONG), (path, wrong) => {
+        if (agree(replaced(floor, path, wrong))) accepted++;
+        else refused++;
+      }),
+      { numRuns: 3000, seed: 11 },
+    );
+    expect(accepted).toBeGreaterThan(20);
+    expect(refused).toBeGreaterThan(1000);
+  });
+
+  it('is refused by both with a field that nothing reads', () => {
+    for (const path of paths) {
+      const at = path.reduce<unknown>((value, key) => (value as never)[key], floor);
+      if (typeof at !== 'object' || at === null || Array.isArray(at)) continue;
+      expect(agree(replaced(floor, [...path, 'colour'], 'grey')), path.join('.')).toBe(false);
+    }
+  });
+
+  it('is refused by both for what cannot hold together', () => {
+    const conflicts: [Path, unknown][] = [
+      [['coats', 0, 'material'], 'no such resin'],
+      [['coats', 0, 'zones'], ['no such room']],
+      [['zones', 1, 'name'], floor.zones[0]?.name],
+      [['materials', 1, 'name'], floor.materials[0]?.name],
+      [['crew', 'pailCapacity'], { value: 1000, unit: 'l' }],
+      [['coats', 1, 'amount', 'dryThickness'], { value: 100, unit: 'um' }],
+      [['coats', 0, 'start'], '2027-02-30T08:00:00Z'],
+      [
+        ['zones', 0, 'add', 0],
+        {
+          shape: 'polygon',
+          corners: {
+            unit: 'm',
+            points: [
+              [0, 0],
+              [4, 4],
+              [4, 0],
+              [0, 3],
+            ],
+          },
+        },
+      ],
+    ];
+    for (const [path, wrong] of conflicts) {
+      const result = attempt(planFloor, replaced(floor, path, wrong));
+      expect(result.ok, path.join('.')).toBe(false);
+      expect(agree(replaced(floor, path, wrong))).toBe(false);
+      if (!result.ok) expect(result.issues[0].path.slice(0, path.length - 1)).toEqual(path.slice(0, -1));
+    }
+  });
+});
+
+it('is published as JSON Schema', async () => {
+  const schema = z.toJSONSchema(floorDocument, { io: 'input', reused: 'ref' });
+  await expect(`${JSON.stringify(schema, null, 2)}\n`).toMatchFileSnapshot('../../shared/schemas/floor.json');
+});
