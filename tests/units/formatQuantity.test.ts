@@ -3,7 +3,7 @@ import { attempt } from '../../src/core/attempt.ts';
 import { formatQuantity, type FormatQuantityInput } from '../../src/units/formatQuantity.ts';
 
 const write = (value: number, unit: string, more: Partial<FormatQuantityInput> = {}) =>
-  formatQuantity({ quantity: { value, unit: unit as 'm' }, locale: 'en-US', ...more } as FormatQuantityInput);
+  formatQuantity({ quantity: { value, unit: unit as 'm' }, locale: 'en-US', ...more });
 
 describe('in decimals', () => {
   it.each([
