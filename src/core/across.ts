@@ -112,7 +112,7 @@ function driverOf(
   const middle = Object.fromEntries(
     ranges.map(([key, { low, likely, high }]) => [
       key,
-      likely ?? { value: low.value + (high.value - low.value) / 2, unit: low.unit },
+      likely ?? { value: low.value / 2 + high.value / 2, unit: low.unit },
     ]),
   );
   let driver: string | undefined;

@@ -43,7 +43,10 @@ export function toDigits([a, b]: Rational, digits: number): string {
   let places = digits - (size.toString().length - b.toString().length) - 1;
   const scaled = (): Rational =>
     places >= 0 ? [size * 10n ** BigInt(places), b] : [size, b * 10n ** BigInt(-places)];
-  const rounded = () => (scaled()[0] * 2n + scaled()[1]) / (scaled()[1] * 2n);
+  const rounded = () => {
+    const [top, bottom] = scaled();
+    return (top * 2n + bottom) / (bottom * 2n);
+  };
   while (rounded() < 10n ** BigInt(digits - 1)) places++;
   while (rounded() >= 10n ** BigInt(digits)) places--;
   return (a < 0n ? '-' : '') + pointed(rounded(), places);
