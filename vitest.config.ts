@@ -10,6 +10,7 @@ export default defineConfig({
   },
   test: {
     include: ['tests/**/*.test.ts'],
+    testTimeout: 60_000,
     // The totals of a run on a server are read from this file.
     reporters: process.env['CI'] ? ['default', ['json', { outputFile: 'temp/tests.json' }]] : ['default'],
     typecheck: {

@@ -69,10 +69,10 @@ describe.each(floors)('%s', (_, floor) => {
         if (agree(replaced(floor, path, wrong))) accepted++;
         else refused++;
       }),
-      { numRuns: 3000, seed: 11 },
+      { numRuns: 1500, seed: 11 },
     );
-    expect(accepted).toBeGreaterThan(20);
-    expect(refused).toBeGreaterThan(1000);
+    expect(accepted).toBeGreaterThan(10);
+    expect(refused).toBeGreaterThan(500);
   });
 
   it('is refused by both with a field that nothing reads', () => {
