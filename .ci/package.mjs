@@ -1,6 +1,6 @@
 // Installs the packed tarball into an empty project and uses it there: ESM, CJS, both at once, and the declarations.
 import { execFileSync } from 'node:child_process';
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 
@@ -60,9 +60,12 @@ wetThickness({ spreadRate: { value: 100, unit: 'ft2' }, unit: 'mil' });
 `;
 for (const ending of ['mts', 'cts']) writeFileSync(join(app, `types.${ending}`), types);
 
+cpSync('examples', join(app, 'examples'), { recursive: true });
+
 const tsc = join(app, 'node_modules/typescript/bin/tsc');
 const checks = {
   'runs as ESM': () => run(app, 'node', 'esm.mjs'),
+  'plans the demo floors': () => run(app, 'node', 'examples/plan.mjs'),
   'runs as CJS': () => run(app, 'node', 'cjs.cjs'),
   'types under nodenext': () =>
     run(app, 'node', tsc, '--noEmit', '--strict', '--module', 'nodenext', 'types.mts', 'types.cts'),

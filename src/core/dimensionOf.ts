@@ -41,41 +41,41 @@ export type SameKind<U extends Unit> = {
   [D in keyof UnitsByDimension]: U extends UnitsByDimension[D] ? UnitsByDimension[D] : never;
 }[keyof UnitsByDimension];
 
-/** The kinds of quantity by name. */
-export const DIMENSIONS: Readonly<Record<DimensionName, Dimension<Unit>>> = {
-  length: tables.LENGTH,
-  area: tables.AREA,
-  volume: tables.VOLUME,
-  mass: tables.MASS,
-  time: tables.TIME,
-  temperature: tables.TEMPERATURE,
-  'temperature difference': tables.TEMPERATURE_DIFFERENCE,
-  share: tables.SHARE,
-  'spread rate': tables.SPREAD_RATE,
-  'mass per area': tables.MASS_PER_AREA,
-  density: tables.DENSITY,
-  pressure: tables.PRESSURE,
-  force: tables.FORCE,
-  'work rate': tables.WORK_RATE,
-  flow: tables.FLOW,
-  'vapour emission': tables.VAPOUR_EMISSION,
-  permeance: tables.PERMEANCE,
-  'molar energy': tables.MOLAR_ENERGY,
-  'equivalent weight': tables.EQUIVALENT_WEIGHT,
-  'molar mass': tables.MOLAR_MASS,
-  'hydroxyl number': tables.HYDROXYL_NUMBER,
-  'rate constant': tables.RATE_CONSTANT,
-  'heat per mass': tables.HEAT_PER_MASS,
-  'specific heat': tables.SPECIFIC_HEAT,
-  angle: tables.ANGLE,
-} as never;
+/** Every kind of quantity. The order is that of {@link UnitsByDimension}. */
+export const DIMENSIONS = [
+  tables.LENGTH,
+  tables.AREA,
+  tables.VOLUME,
+  tables.MASS,
+  tables.TIME,
+  tables.TEMPERATURE,
+  tables.TEMPERATURE_DIFFERENCE,
+  tables.SHARE,
+  tables.SPREAD_RATE,
+  tables.MASS_PER_AREA,
+  tables.DENSITY,
+  tables.PRESSURE,
+  tables.FORCE,
+  tables.WORK_RATE,
+  tables.FLOW,
+  tables.VAPOUR_EMISSION,
+  tables.PERMEANCE,
+  tables.MOLAR_ENERGY,
+  tables.EQUIVALENT_WEIGHT,
+  tables.MOLAR_MASS,
+  tables.HYDROXYL_NUMBER,
+  tables.RATE_CONSTANT,
+  tables.HEAT_PER_MASS,
+  tables.SPECIFIC_HEAT,
+  tables.ANGLE,
+] as unknown as readonly Dimension<Unit>[];
 
 const byUnit = new Map<unknown, Dimension<Unit>>();
 
 /** The kind of quantity that a unit code belongs to; nothing for a code that is not one of ours. */
 export function dimensionOf(unit: unknown): Dimension<Unit> | undefined {
   if (byUnit.size === 0) {
-    for (const dimension of Object.values(DIMENSIONS)) {
+    for (const dimension of DIMENSIONS) {
       for (const code of Object.keys(dimension.factor)) byUnit.set(code, dimension);
     }
   }

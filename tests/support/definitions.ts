@@ -10,7 +10,7 @@ const PI =
 const ZERO: Readonly<Record<string, string>> = { degF: '32', K: '273.15' };
 
 /** Kinds and their units, and every pair of different units of one kind. */
-export const kinds = Object.values(DIMENSIONS).map(({ name, exact }) => ({
+export const kinds = DIMENSIONS.map(({ name, exact }) => ({
   name,
   units: Object.keys(exact),
 }));
@@ -25,7 +25,7 @@ function rational(exact: Exact): Rational {
 }
 
 const worth = new Map(
-  Object.values(DIMENSIONS).flatMap(({ exact }) =>
+  DIMENSIONS.flatMap(({ exact }) =>
     Object.entries(exact).map(([unit, value]) => [unit, rational(value)] as const),
   ),
 );
