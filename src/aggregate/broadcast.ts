@@ -8,6 +8,7 @@ import type { Direction } from '../core/monotone.ts';
 import type { Area, Density, Length, MassPerArea, Share } from '../core/quantity.ts';
 import type { LikelyRange, Ranged } from '../core/range.ts';
 import { fields, read, readOr, refuse, write } from '../core/read.ts';
+import { readUnit } from '../core/readPlain.ts';
 import type { LengthUnit, MassUnit } from '../core/unitCodes.ts';
 
 /** Input of {@link broadcast}. Give one of `retained` and `retainedShare`. */
@@ -95,6 +96,7 @@ export function broadcast<U extends MassUnit, T extends LengthUnit>(
   input: BroadcastInput<U, T>,
 ): Broadcast<U, T> {
   const { retained, retainedShare, screenLoss, unit, thicknessUnit } = fields('broadcast', input);
+  readUnit('broadcast', 'thicknessUnit', thicknessUnit, LENGTH);
   if (retained !== undefined && retainedShare !== undefined) {
     refuse('broadcast', 'conflict', ['retainedShare'], 'left out beside retained', retainedShare);
   }

@@ -1,7 +1,7 @@
-import { factorOf } from '../core/dimension.ts';
 import { LENGTH } from '../core/dimensions.ts';
 import type { InputPath } from '../core/InputError.ts';
 import { refuse } from '../core/read.ts';
+import { readList, readUnit } from '../core/readPlain.ts';
 import type { LengthUnit } from '../core/unitCodes.ts';
 import { isSimple } from './isSimple.ts';
 
@@ -33,12 +33,11 @@ export interface Outline {
 
 /** Reads an outline with its holes; refuses lines that cross or touch and holes that are not inside. */
 export function readOutline(fn: string, { corners, holes = [] }: OutlineInput): Outline {
-  if (!Array.isArray(holes)) refuse(fn, 'wrong-type', ['holes'], 'a list of outlines', holes);
-  const unit_m = readUnit(fn, corners, ['corners']);
-  const lines = [corners, ...(holes as Corners[])];
+  const unit_m = scaleOf(fn, corners, ['corners']);
+  const lines = [corners, ...readList(fn, 'holes', holes)];
   const paths: InputPath[] = lines.map((_, i) => (i === 0 ? ['corners'] : ['holes', i - 1]));
   lines.forEach((line, i) => {
-    if (readUnit(fn, line, paths[i] as InputPath) !== unit_m) {
+    if (scaleOf(fn, line, paths[i] as InputPath) !== unit_m) {
       refuse(fn, 'conflict', [...(paths[i] as InputPath), 'unit'], `the unit of the outline`, line.unit);
     }
   });
@@ -94,15 +93,13 @@ export function readOutline(fn: string, { corners, holes = [] }: OutlineInput): 
 }
 
 /** One unit of the coordinates in metres; refuses what has not the form of corners. */
-function readUnit(fn: string, corners: Corners | undefined, path: InputPath): number {
-  if (corners === undefined) refuse(fn, 'missing', path, 'corners as { unit, points }', corners);
-  if (!Array.isArray((corners as Partial<Corners> | null)?.points)) {
-    refuse(fn, 'wrong-type', path, 'corners as { unit, points }', corners);
+function scaleOf(fn: string, corners: Corners | undefined, path: InputPath): number {
+  const points = (corners as Partial<Corners> | null | undefined)?.points;
+  if (!Array.isArray(points)) {
+    const code = corners === undefined ? 'missing' : 'wrong-type';
+    refuse(fn, code, path, 'corners as { unit, points }', corners);
   }
-  return (
-    factorOf(LENGTH, corners.unit) ??
-    refuse(fn, 'wrong-unit', [...path, 'unit'], 'a unit of length', corners.unit)
-  );
+  return readUnit(fn, 'unit', corners?.unit, LENGTH, path);
 }
 
 /** Whether a corner is two finite numbers. */

@@ -1,4 +1,5 @@
-/** Reads what is no quantity: counts, words out of a few, names and lists. */
+/** Reads what is no quantity: counts, words out of a few, names, lists and unit codes. */
+import { factorOf, type Dimension } from './dimension.ts';
 import type { InputPath } from './InputError.ts';
 import { refuse } from './read.ts';
 
@@ -49,4 +50,18 @@ export function readList<T>(
   path: InputPath = [],
 ): readonly T[] {
   return Array.isArray(list) ? (list as readonly T[]) : refusePlain(fn, [...path, key], 'a list', list);
+}
+
+/** Reads a unit code that stands in a field of its own; answers one of it in base units. */
+export function readUnit<U extends string>(
+  fn: string,
+  key: string | number,
+  unit: U | undefined,
+  dimension: Dimension<U>,
+  path: InputPath = [],
+): number {
+  return (
+    factorOf(dimension, unit) ??
+    refuse(fn, 'wrong-unit', [...path, key], `one of ${Object.keys(dimension.factor).join(', ')}`, unit)
+  );
 }

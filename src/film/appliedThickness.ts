@@ -61,7 +61,8 @@ export const appliedThickness = /* @__PURE__ */ monotone(
     const texture_m = readOr(0, 'appliedThickness', 'textureDepth', textureDepth, LENGTH, NOT_NEGATIVE);
     const tools_m3 = readOr(0, 'appliedThickness', 'toolLoad', toolLoad, VOLUME, NOT_NEGATIVE);
     const film_m = ((volume_m3 - tools_m3) * (1 - residueShare)) / area_m2 - texture_m;
-    if (!(film_m > 0)) {
+    // Round-off of nothing is no film.
+    if (!(film_m > 1e-12 * texture_m)) {
       refuse('appliedThickness', 'conflict', ['volume'], 'more than texture and tools take', volume);
     }
     return write('appliedThickness', film_m, LENGTH, unit);

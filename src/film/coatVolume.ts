@@ -7,6 +7,7 @@ import type { Direction } from '../core/monotone.ts';
 import type { Area, Length, Quantity, Share, SpreadRate, Volume } from '../core/quantity.ts';
 import type { LikelyRange, Ranged } from '../core/range.ts';
 import { fields, read, readOr, refuse, write } from '../core/read.ts';
+import { readUnit } from '../core/readPlain.ts';
 import type { LengthUnit, VolumeUnit } from '../core/unitCodes.ts';
 
 /** Input of {@link coatVolume}. Give one of `wetThickness`, `dryThickness` and `spreadRate`. */
@@ -152,6 +153,7 @@ export function coatVolume<U extends VolumeUnit, T extends LengthUnit>(
   input: CoatVolumeInput<U, T>,
 ): CoatVolume<U, T> {
   const { unit, thicknessUnit, spreadRate, pulledTight } = fields('coatVolume', input);
+  readUnit('coatVolume', 'thicknessUnit', thicknessUnit, LENGTH);
   checkFilm(input);
   const given = withMiddles(input);
   const range = <V extends VolumeUnit | LengthUnit>(formula: (coat: Coat) => Quantity<V>) =>
