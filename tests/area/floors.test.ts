@@ -123,7 +123,7 @@ describe('a brewery: slurry by the kit on a keyed floor, damp sand', () => {
     const bought = [slurry.low, slurry.likely, slurry.high].map(
       (volume) => film.volumeWithSpare({ volume, spare: pct(3), unit: 'l' }).value,
     );
-    near(bought[0], 1267.05312);
+    near(bought[0], 1267.04832);
     near(bought[1], 1319.7184);
     near(bought[2], 1398.72352);
     const kit = aggregate.volumeOfMass({
