@@ -1,5 +1,4 @@
 import type { Basis, Caution } from '../core/caution.ts';
-import { counted } from '../core/decimal.ts';
 import { LENGTH } from '../core/dimensions.ts';
 import { echo } from '../core/echo.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
@@ -66,7 +65,8 @@ export function lifts<U extends LengthUnit>(input: LiftsInput<U>): Lifts<U> {
   if (!(ratio < Number.MAX_SAFE_INTEGER)) {
     refuse('lifts', 'too-large', ['thickness'], 'a number of lifts that can be counted', thickness);
   }
-  const count = Math.max(counted(ratio).ceil().toNumber(), 1);
+  // Twelve digits are what a quotient is worth: 0.3 m in lifts of 0.1 m are three.
+  const count = Math.max(Math.ceil(Number(ratio.toPrecision(12))), 1);
   const each_m = thickness_m / count;
   const each = write('lifts', each_m, LENGTH, unit);
   return {
