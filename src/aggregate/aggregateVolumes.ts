@@ -50,7 +50,7 @@ export interface AggregateVolumes<U extends VolumeUnit = VolumeUnit> {
  * @source astm-c29, navedtra-14070
  * @param input - Sand, densities and the unit wanted.
  * @returns Bulk, solid and void volume, and the share of voids.
- * @throws An {@link InputError} that names the field, or `conflict` where the heap is denser than its grains.
+ * @throws An `InputError` that names the field, or `conflict` where the heap is denser than its grains.
  * @example
  * ```ts
  * import * as aggregate from 'coating-math/aggregate';

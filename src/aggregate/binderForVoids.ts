@@ -34,7 +34,7 @@ export interface BinderForVoidsInput<U extends VolumeUnit = VolumeUnit> {
  * @source navedtra-14070
  * @param input - Sand, densities and the unit wanted.
  * @returns The resin in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field, or `conflict` where it would be denser than what it is made of.
+ * @throws An `InputError` that names the field, or `conflict` where it would be denser than what it is made of.
  * @example
  * ```ts
  * import * as aggregate from 'coating-math/aggregate';

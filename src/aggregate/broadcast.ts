@@ -8,6 +8,7 @@ import type { Direction } from '../core/monotone.ts';
 import type { Area, Density, Length, MassPerArea, Share } from '../core/quantity.ts';
 import type { LikelyRange, Ranged } from '../core/range.ts';
 import { fields, read, readOr, refuse, write } from '../core/read.ts';
+import { readUnit } from '../core/readPlain.ts';
 import type { LengthUnit, MassUnit } from '../core/unitCodes.ts';
 
 /** Input of {@link broadcast}. Give one of `retained` and `retainedShare`. */
@@ -73,7 +74,7 @@ const CLOSEST_RANDOM = 0.64;
  * @source common-practice, definition
  * @param input - Area, sand, film, and the units wanted.
  * @returns Masses, thickness and share of grains, each as a range.
- * @throws An {@link InputError} that names the field; `conflict` where the floor would keep more than was thrown.
+ * @throws An `InputError` that names the field; `conflict` where the floor would keep more than was thrown.
  * @example
  * ```ts
  * import * as aggregate from 'coating-math/aggregate';
@@ -95,6 +96,7 @@ export function broadcast<U extends MassUnit, T extends LengthUnit>(
   input: BroadcastInput<U, T>,
 ): Broadcast<U, T> {
   const { retained, retainedShare, screenLoss, unit, thicknessUnit } = fields('broadcast', input);
+  readUnit('broadcast', 'thicknessUnit', thicknessUnit, LENGTH);
   if (retained !== undefined && retainedShare !== undefined) {
     refuse('broadcast', 'conflict', ['retainedShare'], 'left out beside retained', retainedShare);
   }

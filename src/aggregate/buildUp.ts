@@ -58,7 +58,7 @@ export interface BuildUp<U extends LengthUnit = LengthUnit> {
  * @source definition
  * @param input - Layers, the nominal thickness and the unit wanted.
  * @returns Thickness of the floor and of each layer as ranges, and the share of the nominal one.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as aggregate from 'coating-math/aggregate';

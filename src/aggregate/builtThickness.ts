@@ -31,7 +31,7 @@ export interface BuiltThicknessInput<U extends LengthUnit = LengthUnit> {
  * @source definition
  * @param input - Mass per area, density and the unit wanted.
  * @returns The thickness in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as aggregate from 'coating-math/aggregate';

@@ -31,7 +31,7 @@ export interface BulkDensityInput<U extends DensityUnit = DensityUnit> {
  * @source astm-c29
  * @param input - Masses, volume and the unit wanted.
  * @returns The bulk density in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field, or `conflict` where the empty measure is not the lighter one.
+ * @throws An `InputError` that names the field, or `conflict` where the empty measure is not the lighter one.
  * @example
  * ```ts
  * import * as aggregate from 'coating-math/aggregate';

@@ -1,6 +1,5 @@
 import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
-import { counted } from '../core/decimal.ts';
 import { LENGTH } from '../core/dimensions.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import type { Length, Quantity } from '../core/quantity.ts';
@@ -44,7 +43,7 @@ export interface Lifts<U extends LengthUnit = LengthUnit> {
  * @source ufgs-03930
  * @param input - Thickness, limits and the unit wanted.
  * @returns Count and thickness of the lifts; a caution where a lift comes out too thin.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as aggregate from 'coating-math/aggregate';
@@ -66,7 +65,8 @@ export function lifts<U extends LengthUnit>(input: LiftsInput<U>): Lifts<U> {
   if (!(ratio < Number.MAX_SAFE_INTEGER)) {
     refuse('lifts', 'too-large', ['thickness'], 'a number of lifts that can be counted', thickness);
   }
-  const count = Math.max(counted(ratio).ceil().toNumber(), 1);
+  // Twelve digits are what a quotient is worth: 0.3 m in lifts of 0.1 m are three.
+  const count = Math.max(Math.ceil(Number(ratio.toPrecision(12))), 1);
   const each_m = thickness_m / count;
   const each = write('lifts', each_m, LENGTH, unit);
   return {

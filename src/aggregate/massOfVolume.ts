@@ -29,7 +29,7 @@ export interface MassOfVolumeInput<U extends MassUnit = MassUnit> {
  * @source navedtra-14070
  * @param input - Volume, density and the unit wanted.
  * @returns The mass in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as aggregate from 'coating-math/aggregate';

@@ -31,11 +31,11 @@ export interface MixVolumeInput<U extends VolumeUnit = VolumeUnit> {
  * fills all voids, see `mortarYield`.
  * @monotone binder +, sand +, solidDensity -, air +
  * @accuracy Exact up to round-off: relative error below 1e-15. Never from the loose volume of the sand: that promises
- * about a third too much.
+ * about a third too much. No published figure: handbooks work the same sum for concrete only.
  * @source navedtra-14070
  * @param input - Resin, sand, air and the unit wanted.
  * @returns The yield in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as aggregate from 'coating-math/aggregate';

@@ -57,7 +57,7 @@ export interface MortarYield<U extends VolumeUnit = VolumeUnit> {
  * @source navedtra-14070, common-practice
  * @param input - Resin, sand, densities and the unit wanted.
  * @returns Yield, void-free volume, air and missing resin.
- * @throws An {@link InputError} that names the field, or `conflict` where the heap is denser than its grains.
+ * @throws An `InputError` that names the field, or `conflict` where the heap is denser than its grains.
  * @example
  * ```ts
  * import * as aggregate from 'coating-math/aggregate';

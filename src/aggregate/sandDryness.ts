@@ -35,7 +35,7 @@ export interface SandDrynessInput {
  * @source common-practice, definition
  * @param input - Masses, the limit, and the error of the scale.
  * @returns Moisture, limit, gap and verdict.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as aggregate from 'coating-math/aggregate';

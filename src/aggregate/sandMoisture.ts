@@ -30,7 +30,7 @@ export interface SandMoistureInput<U extends ShareUnit = ShareUnit> {
  * @source definition
  * @param input - Masses and the unit wanted.
  * @returns The moisture on dry mass in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field, or `conflict` where the dry sand is the heavier one.
+ * @throws An `InputError` that names the field, or `conflict` where the dry sand is the heavier one.
  * @example
  * ```ts
  * import * as aggregate from 'coating-math/aggregate';

@@ -37,7 +37,7 @@ export interface SealThicknessInput<U extends LengthUnit = LengthUnit> {
  * @source common-practice
  * @param input - Sand, densities, films and the unit wanted.
  * @returns The wet film of the seal in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field, or `conflict` where it would be denser than what it is made of.
+ * @throws An `InputError` that names the field, or `conflict` where it would be denser than what it is made of.
  * @example
  * ```ts
  * import * as aggregate from 'coating-math/aggregate';

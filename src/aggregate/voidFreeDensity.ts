@@ -33,7 +33,7 @@ export interface VoidFreeDensityInput<U extends DensityUnit = DensityUnit> {
  * @source definition
  * @param input - Masses, densities and the unit wanted.
  * @returns The void-free density in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as aggregate from 'coating-math/aggregate';

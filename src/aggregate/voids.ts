@@ -30,7 +30,7 @@ export interface VoidsInput<U extends ShareUnit = ShareUnit> {
  * @source astm-c29
  * @param input - Densities and the unit wanted.
  * @returns The voids in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field, or `conflict` where it would be denser than what it is made of.
+ * @throws An `InputError` that names the field, or `conflict` where it would be denser than what it is made of.
  * @example
  * ```ts
  * import * as aggregate from 'coating-math/aggregate';

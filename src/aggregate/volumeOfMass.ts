@@ -30,7 +30,7 @@ export interface VolumeOfMassInput<U extends VolumeUnit = VolumeUnit> {
  * @source navedtra-14070
  * @param input - Mass, density and the unit wanted.
  * @returns The volume in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as aggregate from 'coating-math/aggregate';

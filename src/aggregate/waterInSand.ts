@@ -29,7 +29,7 @@ export interface WaterInSandInput<U extends MassUnit = MassUnit> {
  * @source definition
  * @param input - Sand, its moisture and the unit wanted.
  * @returns The water in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as aggregate from 'coating-math/aggregate';

@@ -34,7 +34,7 @@ export interface CoveVolumeInput<U extends VolumeUnit = VolumeUnit> {
  * @source machinery-handbook-31, common-practice
  * @param input - The cove and the unit wanted.
  * @returns The volume in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field, or `conflict` where the radius is above the height.
+ * @throws An `InputError` that names the field, or `conflict` where the radius is above the height.
  * @example
  * ```ts
  * import * as area from 'coating-math/area';

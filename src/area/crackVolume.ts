@@ -37,7 +37,7 @@ export interface CrackVolumeInput<U extends VolumeUnit = VolumeUnit> {
  * @source common-practice
  * @param input - The crack and the unit wanted.
  * @returns The volume in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field, or `conflict` for a crack deeper than the slab.
+ * @throws An `InputError` that names the field, or `conflict` for a crack deeper than the slab.
  * @example
  * ```ts
  * import * as area from 'coating-math/area';

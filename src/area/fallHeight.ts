@@ -29,7 +29,7 @@ export interface FallHeightInput<U extends LengthUnit = LengthUnit> {
  * @source definition
  * @param input - Slope, run and the unit wanted.
  * @returns The fall in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as area from 'coating-math/area';

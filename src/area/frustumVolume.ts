@@ -31,7 +31,7 @@ export interface FrustumVolumeInput<U extends VolumeUnit = VolumeUnit> {
  * @source machinery-handbook-31
  * @param input - Areas, height and the unit wanted.
  * @returns The volume in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as area from 'coating-math/area';

@@ -33,7 +33,7 @@ export interface JointLengthInput<U extends LengthUnit = LengthUnit> {
  * @source common-practice
  * @param input - Volume, joint and the unit wanted.
  * @returns The length in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as area from 'coating-math/area';

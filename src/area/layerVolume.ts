@@ -29,7 +29,7 @@ export interface LayerVolumeInput<U extends VolumeUnit = VolumeUnit> {
  * @source astm-e965
  * @param input - Area, depth and the unit wanted.
  * @returns The volume in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as area from 'coating-math/area';

@@ -3,6 +3,7 @@ import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import type { Length, Quantity } from '../core/quantity.ts';
 import { fields, read, readOr, refuse } from '../core/read.ts';
 import { readChoice, readCount, readTextOr } from '../core/readPlain.ts';
+import { arc } from './arc.ts';
 import { circleArea } from './circleArea.ts';
 import { coveHeight } from './coveHeight.ts';
 import { padSideArea } from './padSideArea.ts';
@@ -84,7 +85,11 @@ const FORMS: { readonly [N in ShapeName]: Form<Extract<Shape, { shape: N }>> } =
   segment: {
     sizes: ['chord', 'rise'],
     area: (shape) => segmentArea({ ...shape, ...SQUARE_METRES }),
-    edge: ({ chord, rise }) => arc(metres(chord), metres(rise)),
+    // The chord is its open side.
+    edge: ({ chord, rise }) => {
+      const { radius, angle } = arc(metres(chord), metres(rise));
+      return radius * angle;
+    },
   },
   polygon: {
     sizes: ['corners', 'holes'],
@@ -126,11 +131,6 @@ const FLAT: readonly string[] = [
 ] satisfies FlatShape['shape'][];
 const PIECE_FIELDS = ['shape', 'name', 'count'];
 const FLAT_FIELDS = ['slope', 'outline', 'open'];
-
-/** The round edge of a bay; its chord is the open side. */
-function arc(chord_m: number, rise_m: number): number {
-  return ((chord_m * (chord_m / rise_m)) / 8 + rise_m / 2) * 4 * Math.atan((2 * rise_m) / chord_m);
-}
 
 /** Reads one piece of a take-off, whatever its form. */
 export function measure(shape: Shape): Measured {

@@ -1,7 +1,7 @@
-import { factorOf } from '../core/dimension.ts';
 import { LENGTH } from '../core/dimensions.ts';
 import type { InputPath } from '../core/InputError.ts';
 import { refuse } from '../core/read.ts';
+import { readList, readUnit } from '../core/readPlain.ts';
 import type { LengthUnit } from '../core/unitCodes.ts';
 import { isSimple } from './isSimple.ts';
 
@@ -9,9 +9,12 @@ import { isSimple } from './isSimple.ts';
 export interface Corners {
   /** Unit of all coordinates. */
   readonly unit: LengthUnit;
-  /** Two distances at right angles for each corner, such as east and north of any point. */
-  readonly points: readonly (readonly [x: number, y: number])[];
+  /** The corners, as two distances at right angles each, such as east and north of any point. */
+  readonly points: readonly Point[];
 }
+
+/** One corner: two distances at right angles, such as east and north of any point. */
+type Point = readonly [x: number, y: number];
 
 /** Input of the functions of an outline, but for the unit of the answer. */
 export interface OutlineInput {
@@ -33,76 +36,57 @@ export interface Outline {
 
 /** Reads an outline with its holes; refuses lines that cross or touch and holes that are not inside. */
 export function readOutline(fn: string, { corners, holes = [] }: OutlineInput): Outline {
-  if (!Array.isArray(holes)) refuse(fn, 'wrong-type', ['holes'], 'a list of outlines', holes);
-  const unit_m = readUnit(fn, corners, ['corners']);
-  const lines = [corners, ...(holes as Corners[])];
-  const paths: InputPath[] = lines.map((_, i) => (i === 0 ? ['corners'] : ['holes', i - 1]));
-  lines.forEach((line, i) => {
-    if (readUnit(fn, line, paths[i] as InputPath) !== unit_m) {
-      refuse(fn, 'conflict', [...(paths[i] as InputPath), 'unit'], `the unit of the outline`, line.unit);
+  const unit_m = readScale(fn, corners, ['corners']);
+  const lines: [Corners, InputPath][] = [
+    [corners, ['corners']],
+    ...readList(fn, 'holes', holes, 0).map((hole, i): [Corners, InputPath] => [hole, ['holes', i]]),
+  ];
+  for (const [line, path] of lines) {
+    if (readScale(fn, line, path) !== unit_m) {
+      refuse(fn, 'conflict', [...path, 'unit'], 'the unit of the outline', line.unit);
     }
-  });
+  }
 
-  const room = lines.reduce((sum, { points }) => sum + points.length, 0);
-  const [x, y] = [new Float64Array(room), new Float64Array(room)];
+  const room = lines.reduce((sum, [{ points }]) => sum + points.length, 0);
+  const x = new Float64Array(room);
+  const y = new Float64Array(room);
   const ends: number[] = [];
   let end = 0;
-  lines.forEach(({ points }, i) => {
+  const isSame = (one: number, other: number) => x[one] === x[other] && y[one] === y[other];
+  for (const [{ points }, path] of lines) {
     const start = end;
-    points.forEach((point, k) => {
+    points.forEach((point, i) => {
       if (!isPoint(point)) {
-        refuse(
-          fn,
-          'wrong-type',
-          [...(paths[i] as InputPath), 'points', k],
-          'a corner as [x, y], both finite',
-          point,
-        );
+        refuse(fn, 'wrong-type', [...path, 'points', i], 'a corner as [x, y], both finite', point);
       }
       // Taken from the first corner before anything is multiplied: far from the origin nothing is lost.
-      x[end] = point[0] - (corners.points[0] as readonly [number, number])[0];
-      y[end] = point[1] - (corners.points[0] as readonly [number, number])[1];
+      const [originX, originY] = corners.points[0] as Point;
+      x[end] = point[0] - originX;
+      y[end] = point[1] - originY;
+      // A corner that comes twice in a row is one corner.
       if (end === start || !isSame(end, end - 1)) end++;
     });
     if (end > start + 1 && isSame(end - 1, start)) end--;
     if (end - start < 3) {
-      refuse(
-        fn,
-        'conflict',
-        [...(paths[i] as InputPath), 'points'],
-        'at least 3 corners, all different',
-        points,
-      );
+      refuse(fn, 'conflict', [...path, 'points'], 'at least 3 corners, all different', points);
     }
     ends.push(end);
-  });
-  function isSame(one: number, other: number): boolean {
-    return x[one] === x[other] && y[one] === y[other];
   }
 
   const outline = { x: x.subarray(0, end), y: y.subarray(0, end), ends, unit_m };
-  if (!isSimple(outline)) {
-    refuse(
-      fn,
-      'conflict',
-      ['corners'],
-      'lines that nowhere cross or touch, with every hole inside',
-      'lines that meet',
-    );
-  }
-  return outline;
+  if (isSimple(outline)) return outline;
+  const expected = 'lines that nowhere cross or touch, with every hole inside';
+  return refuse(fn, 'conflict', ['corners'], expected, 'lines that meet');
 }
 
 /** One unit of the coordinates in metres; refuses what has not the form of corners. */
-function readUnit(fn: string, corners: Corners | undefined, path: InputPath): number {
-  if (corners === undefined) refuse(fn, 'missing', path, 'corners as { unit, points }', corners);
-  if (!Array.isArray((corners as Partial<Corners> | null)?.points)) {
-    refuse(fn, 'wrong-type', path, 'corners as { unit, points }', corners);
+function readScale(fn: string, corners: Corners | undefined, path: InputPath): number {
+  const points = (corners as Partial<Corners> | null | undefined)?.points;
+  if (!Array.isArray(points)) {
+    const code = corners === undefined ? 'missing' : 'wrong-type';
+    refuse(fn, code, path, 'corners as { unit, points }', corners);
   }
-  return (
-    factorOf(LENGTH, corners.unit) ??
-    refuse(fn, 'wrong-unit', [...path, 'unit'], 'a unit of length', corners.unit)
-  );
+  return readUnit(fn, 'unit', corners?.unit, LENGTH, path);
 }
 
 /** Whether a corner is two finite numbers. */

@@ -32,7 +32,7 @@ export interface PointFallVolumeInput<U extends VolumeUnit = VolumeUnit> {
  * @source definition
  * @param input - Area, depths and the unit wanted.
  * @returns The volume in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as area from 'coating-math/area';

@@ -3,7 +3,8 @@ import type { Quantity } from '../core/quantity.ts';
 import { fields, write } from '../core/read.ts';
 import { monotone } from '../core/monotone.ts';
 import type { AreaUnit } from '../core/unitCodes.ts';
-import { readOutline, type Outline, type OutlineInput } from './outline.ts';
+import { readOutline, type OutlineInput } from './outline.ts';
+import { sumAround } from './sumAround.ts';
 
 /** Input of {@link polygonArea}. */
 export interface PolygonAreaInput<U extends AreaUnit = AreaUnit> extends OutlineInput {
@@ -40,24 +41,16 @@ export interface PolygonAreaInput<U extends AreaUnit = AreaUnit> extends Outline
 export const polygonArea = /* @__PURE__ */ monotone(
   { corners: 'none', holes: 'none' },
   <U extends AreaUnit>(input: PolygonAreaInput<U>): Quantity<U> => {
-    const outline = readOutline('polygonArea', fields('polygonArea', input));
-    const areas = outline.ends.map((end, ring) => enclosed(outline, outline.ends[ring - 1] ?? 0, end));
-    const area = areas.reduce((outer, hole) => outer - hole);
-    return write('polygonArea', area * outline.unit_m * outline.unit_m, AREA, input.unit);
+    const { x, y, ends, unit_m } = readOutline('polygonArea', fields('polygonArea', input));
+    const at = (values: Float64Array, i: number) => values[i] as number;
+    const twice = ends.map((end, ring) =>
+      sumAround(
+        ends[ring - 1] ?? 0,
+        end,
+        (last, i) => at(x, last) * (at(y, i) - at(y, last)) - at(y, last) * (at(x, i) - at(x, last)),
+      ),
+    );
+    const area = twice.map((sum) => Math.abs(sum) / 2).reduce((outer, hole) => outer - hole);
+    return write('polygonArea', area * unit_m * unit_m, AREA, input.unit);
   },
 );
-
-/** Area inside one ring, in the unit of its corners. */
-function enclosed({ x, y }: Outline, start: number, end: number): number {
-  const at = (values: Float64Array, i: number) => values[i] as number;
-  let sum = 0;
-  // What rounding lost of the sum, kept apart (Neumaier, 1974).
-  let lost = 0;
-  for (let i = start, last = end - 1; i < end; last = i++) {
-    const twice = at(x, last) * (at(y, i) - at(y, last)) - at(y, last) * (at(x, i) - at(x, last));
-    const total = sum + twice;
-    lost += Math.abs(sum) >= Math.abs(twice) ? sum - total + twice : twice - total + sum;
-    sum = total;
-  }
-  return Math.abs(sum + lost) / 2;
-}

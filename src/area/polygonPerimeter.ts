@@ -4,6 +4,7 @@ import type { Quantity } from '../core/quantity.ts';
 import { fields, write } from '../core/read.ts';
 import type { LengthUnit } from '../core/unitCodes.ts';
 import { readOutline, type OutlineInput } from './outline.ts';
+import { sumAround } from './sumAround.ts';
 
 /** Input of {@link polygonPerimeter}. */
 export interface PolygonPerimeterInput<U extends LengthUnit = LengthUnit> extends OutlineInput {
@@ -41,12 +42,9 @@ export const polygonPerimeter = /* @__PURE__ */ monotone(
   <U extends LengthUnit>(input: PolygonPerimeterInput<U>): Quantity<U> => {
     const { x, y, ends, unit_m } = readOutline('polygonPerimeter', fields('polygonPerimeter', input));
     const at = (values: Float64Array, i: number) => values[i] as number;
-    let sum = 0;
-    ends.forEach((end, ring) => {
-      for (let i = ends[ring - 1] ?? 0, last = end - 1; i < end; last = i++) {
-        sum += Math.sqrt((at(x, i) - at(x, last)) ** 2 + (at(y, i) - at(y, last)) ** 2);
-      }
-    });
-    return write('polygonPerimeter', sum * unit_m, LENGTH, input.unit);
+    const length = (last: number, i: number) =>
+      Math.sqrt((at(x, i) - at(x, last)) ** 2 + (at(y, i) - at(y, last)) ** 2);
+    const around = ends.map((end, ring) => sumAround(ends[ring - 1] ?? 0, end, length));
+    return write('polygonPerimeter', around.reduce((a, b) => a + b) * unit_m, LENGTH, input.unit);
   },
 );

@@ -73,7 +73,7 @@ export interface RepairVolume<U extends VolumeUnit = VolumeUnit> {
  * @source common-practice
  * @param input - Cracks, spalls, the slab and the unit wanted.
  * @returns Volumes by class and what is filled hard, in `input.unit`.
- * @throws An {@link InputError} that names the field, or `conflict` for what is deeper than the slab.
+ * @throws An `InputError` that names the field, or `conflict` for what is deeper than the slab.
  * @example
  * ```ts
  * import * as area from 'coating-math/area';

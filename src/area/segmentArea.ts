@@ -4,6 +4,7 @@ import { monotone } from '../core/monotone.ts';
 import type { Length, Quantity } from '../core/quantity.ts';
 import { fields, read, write } from '../core/read.ts';
 import type { AreaUnit } from '../core/unitCodes.ts';
+import { arc } from './arc.ts';
 
 /** Input of {@link segmentArea}. */
 export interface SegmentAreaInput<U extends AreaUnit = AreaUnit> {
@@ -45,9 +46,8 @@ export const segmentArea = /* @__PURE__ */ monotone(
     const { chord, rise, unit } = fields('segmentArea', input);
     const chord_m = read('segmentArea', 'chord', chord, LENGTH, POSITIVE);
     const rise_m = read('segmentArea', 'rise', rise, LENGTH, POSITIVE);
-    const angle = 4 * Math.atan((2 * rise_m) / chord_m);
-    const radius_m = (chord_m * (chord_m / rise_m)) / 8 + rise_m / 2;
-    return write('segmentArea', radius_m * radius_m * bulge(angle), AREA, unit);
+    const { radius, angle } = arc(chord_m, rise_m);
+    return write('segmentArea', radius * radius * bulge(angle), AREA, unit);
   },
 );
 

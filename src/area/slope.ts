@@ -29,7 +29,7 @@ export interface SlopeInput<U extends ShareUnit = ShareUnit> {
  * @source definition
  * @param input - Rise, run and the unit wanted.
  * @returns The slope in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as area from 'coating-math/area';

@@ -39,7 +39,7 @@ export interface SpallVolumeInput<U extends VolumeUnit = VolumeUnit> {
  * @source common-practice
  * @param input - The spalls and the unit wanted.
  * @returns The volume in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field, or `conflict` for a spall deeper than the slab.
+ * @throws An `InputError` that names the field, or `conflict` for a spall deeper than the slab.
  * @example
  * ```ts
  * import * as area from 'coating-math/area';

@@ -8,7 +8,6 @@ import { NOT_NEGATIVE } from '../core/limits.ts';
 import type { Area, Quantity } from '../core/quantity.ts';
 import { fields, readOr, refuse, write } from '../core/read.ts';
 import type { AreaUnit } from '../core/unitCodes.ts';
-import { readList } from '../core/readPlain.ts';
 import { measure, type Measured } from './measure.ts';
 import type { Shape, ShapeName } from './shape.ts';
 
@@ -171,7 +170,12 @@ const LEFT_IN: Became = { treatment: 'left-in', reason: 'below-deduct-from' };
 
 /** Reads all pieces of a list; what is wrong with any of them goes to `issues`. */
 function readPieces(key: 'add' | 'deduct', shapes: readonly Shape[], issues: InputIssue[]): Measured[] {
-  return readList('takeOff', key, shapes, 0).flatMap((shape, i) => {
+  if (!Array.isArray(shapes)) {
+    const code = (shapes as unknown) === undefined ? 'missing' : 'wrong-type';
+    refuse('takeOff', code, [key], 'a list of shapes', shapes);
+  }
+  // Array.from visits the holes of a list as well.
+  return Array.from(shapes as readonly Shape[]).flatMap((shape, i) => {
     const result = attempt(() => inside('takeOff', [key, i], () => measure(shape)), undefined);
     if (result.ok) return [result.value];
     issues.push(...result.issues);

@@ -34,7 +34,7 @@ export interface WedgeVolumeInput<U extends VolumeUnit = VolumeUnit> {
  * @source definition
  * @param input - The wedge and the unit wanted.
  * @returns The volume in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as area from 'coating-math/area';

@@ -53,7 +53,7 @@ export interface BatchPace<T extends TimeUnit = TimeUnit, R extends WorkRateUnit
  * @source common-practice
  * @param input - Batch, times, crew and the units wanted.
  * @returns The stagger, whose pace it is, the area laid in a time, and the mixers it takes.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as batch from 'coating-math/batch';

@@ -44,7 +44,7 @@ export interface HandsNeeded<U extends TimeUnit = TimeUnit> {
  * @source common-practice
  * @param input - Pot life, times, rate of one hand, area of the batch and the unit wanted.
  * @returns The number of hands and the time for placing in `input.unit`, and the cautions.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as batch from 'coating-math/batch';

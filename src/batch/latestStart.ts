@@ -37,7 +37,7 @@ export interface LatestStart {
  * @source definition
  * @param input - End, duration and reserve.
  * @returns The latest start, with the offset of the end.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as batch from 'coating-math/batch';

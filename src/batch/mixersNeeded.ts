@@ -39,7 +39,7 @@ export interface MixersNeeded {
  * @source common-practice
  * @param input - Rate, batch and times.
  * @returns The number of mixers, at least 1.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as batch from 'coating-math/batch';

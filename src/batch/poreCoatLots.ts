@@ -55,7 +55,7 @@ export interface PoreCoatLots<A extends AreaUnit = AreaUnit, T extends TimeUnit 
  * @source common-practice
  * @param input - Area, both rates, both times and the units wanted.
  * @returns The largest lot, the lots, and how long the last strip waits.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as batch from 'coating-math/batch';

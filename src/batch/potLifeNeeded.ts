@@ -37,7 +37,7 @@ export interface PotLifeNeededInput<U extends TimeUnit = TimeUnit> {
  * @source common-practice
  * @param input - Batch, pace and the unit wanted.
  * @returns The pot life in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as batch from 'coating-math/batch';

@@ -58,7 +58,7 @@ export interface StopPoint<U extends AreaUnit = AreaUnit> {
  * @source common-practice
  * @param input - Time, rate, lines and the unit wanted.
  * @returns What can be laid, the last line within it, and what is to spare.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as batch from 'coating-math/batch';

@@ -52,7 +52,7 @@ export interface WetEdge<
  * @source common-practice
  * @param input - Front, strip, rate, open time and the units wanted.
  * @returns The verdict on the time along the front, the widest front and the rate needed.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as batch from 'coating-math/batch';

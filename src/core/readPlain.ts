@@ -1,3 +1,4 @@
+import { factorOf, type Dimension } from './dimension.ts';
 import type { InputPath } from './InputError.ts';
 import type { Limits } from './limits.ts';
 import { refuse } from './read.ts';
@@ -100,4 +101,18 @@ export function readObject<T extends object>(
 ): T {
   if (typeof value === 'object' && (value as T | null)) return value;
   return refuse(fn, value === undefined ? 'missing' : 'wrong-type', [...path, key], 'an object', value);
+}
+
+/** Reads a unit code that stands in a field of its own; answers one of it in base units. */
+export function readUnit<U extends string>(
+  fn: string,
+  key: string | number,
+  unit: U | undefined,
+  dimension: Dimension<U>,
+  path: InputPath = [],
+): number {
+  return (
+    factorOf(dimension, unit) ??
+    refuse(fn, 'wrong-unit', [...path, key], `one of ${Object.keys(dimension.factor).join(', ')}`, unit)
+  );
 }

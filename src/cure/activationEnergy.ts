@@ -31,7 +31,7 @@ export interface ActivationEnergyInput<U extends MolarEnergyUnit = MolarEnergyUn
  * @source definition
  * @param input - Two points and the unit wanted.
  * @returns The activation energy in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field; `conflict` where the warm point is not warmer or takes longer.
+ * @throws An `InputError` that names the field; `conflict` where the warm point is not warmer or takes longer.
  * @example
  * ```ts
  * import * as cure from 'coating-math/cure';

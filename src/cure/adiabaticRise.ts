@@ -43,7 +43,7 @@ export interface AdiabaticRise<U extends TemperatureDifferenceUnit = Temperature
  * @source common-practice, udel-epoxy-smoke
  * @param input - Heat, specific heats, filler and the unit wanted.
  * @returns The rise in `input.unit`, not rounded, and the caution.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as cure from 'coating-math/cure';

@@ -36,7 +36,7 @@ const CURED = 40;
  * @source definition, kamal-1974
  * @param input - Rate equation, time and the unit wanted.
  * @returns The degree of cure in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as cure from 'coating-math/cure';

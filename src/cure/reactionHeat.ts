@@ -31,7 +31,7 @@ export interface ReactionHeatInput<U extends HeatPerMassUnit = HeatPerMassUnit> 
  * @source polimeros-dgeba
  * @param input - Heat for a mole of groups, equivalent weights and the unit wanted.
  * @returns The heat for the mass of the mix in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as cure from 'coating-math/cure';

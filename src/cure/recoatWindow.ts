@@ -49,7 +49,7 @@ export interface RecoatWindow<U extends TimeUnit = TimeUnit> {
  * @source common-practice, ufgs-09971
  * @param input - Both rules, both temperatures and the unit wanted.
  * @returns The shortest and the longest wait in `input.unit`, and the cautions.
- * @throws An {@link InputError} that names the field; `out-of-range` outside the ends of a rule.
+ * @throws An `InputError` that names the field; `out-of-range` outside the ends of a rule.
  * @example
  * ```ts
  * import * as cure from 'coating-math/cure';

@@ -48,7 +48,7 @@ export interface RecoatWindowFromTableInput<U extends TimeUnit = TimeUnit> {
  * @source ufgs-09971
  * @param input - Rows, surface temperature and the unit wanted.
  * @returns The shortest and the longest wait in `input.unit`, and the cautions.
- * @throws An {@link InputError} that names the field; `out-of-range` outside the table.
+ * @throws An `InputError` that names the field; `out-of-range` outside the table.
  * @example
  * ```ts
  * import * as cure from 'coating-math/cure';

@@ -41,7 +41,7 @@ export interface TemperatureForTime<U extends TemperatureUnit = TemperatureUnit>
  * @source ufgs-09971
  * @param input - Rule, time needed and the unit wanted.
  * @returns The temperature in `input.unit`, not rounded, and the cautions of the rule.
- * @throws An {@link InputError} that names the field; `out-of-range` where even the cold end gives less.
+ * @throws An `InputError` that names the field; `out-of-range` where even the cold end gives less.
  * @example
  * ```ts
  * import * as cure from 'coating-math/cure';

@@ -32,7 +32,7 @@ export interface TimeToDegreeOfCureInput<U extends TimeUnit = TimeUnit> extends 
  * @source definition, kamal-1974
  * @param input - Rate equation, degree of cure and the unit wanted.
  * @returns The time in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as cure from 'coating-math/cure';

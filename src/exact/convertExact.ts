@@ -25,7 +25,7 @@ export interface ConvertExactInput<From extends Unit = Unit, To extends SameKind
  *
  * @param input - The quantity, the unit and the number of digits.
  * @returns Decimal digits without exponent, rounded half up; fewer than asked for where the result ends before.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import { convertExact } from 'coating-math/exact';

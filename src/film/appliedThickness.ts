@@ -37,7 +37,7 @@ export interface AppliedThicknessInput<U extends LengthUnit = LengthUnit> {
  * @source common-practice
  * @param input - Volume, area, losses and the unit wanted.
  * @returns The wet film above the peaks in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field, or `conflict` where nothing is left above the peaks.
+ * @throws An `InputError` that names the field, or `conflict` where nothing is left above the peaks.
  * @example
  * ```ts
  * import * as film from 'coating-math/film';
@@ -61,7 +61,8 @@ export const appliedThickness = /* @__PURE__ */ monotone(
     const texture_m = readOr(0, 'appliedThickness', 'textureDepth', textureDepth, LENGTH, NOT_NEGATIVE);
     const tools_m3 = readOr(0, 'appliedThickness', 'toolLoad', toolLoad, VOLUME, NOT_NEGATIVE);
     const film_m = ((volume_m3 - tools_m3) * (1 - residueShare)) / area_m2 - texture_m;
-    if (!(film_m > 0)) {
+    // Round-off of nothing is no film.
+    if (!(film_m > 1e-12 * texture_m)) {
       refuse('appliedThickness', 'conflict', ['volume'], 'more than texture and tools take', volume);
     }
     return write('appliedThickness', film_m, LENGTH, unit);

@@ -29,7 +29,7 @@ export interface AreaCoveredInput<U extends AreaUnit = AreaUnit> {
  * @source definition
  * @param input - Volume, rate and the unit wanted.
  * @returns The area in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as film from 'coating-math/film';

@@ -7,6 +7,7 @@ import type { Direction } from '../core/monotone.ts';
 import type { Area, Length, Quantity, Share, SpreadRate, Volume } from '../core/quantity.ts';
 import type { LikelyRange, Ranged } from '../core/range.ts';
 import { fields, read, readOr, refuse, write } from '../core/read.ts';
+import { readUnit } from '../core/readPlain.ts';
 import type { LengthUnit, VolumeUnit } from '../core/unitCodes.ts';
 
 /** Input of {@link coatVolume}. Give one of `wetThickness`, `dryThickness` and `spreadRate`. */
@@ -127,7 +128,7 @@ const LOSSES: readonly (readonly [LossCause, LossKind, keyof CoatVolumeInput])[]
  * @param input - Area, film or rate, losses, and the units wanted.
  * @returns The volume as a range with its losses and what drives it; the film; cautions. Where a range has no likely
  * value its middle is taken, and the basis says so.
- * @throws An {@link InputError} that names the field; `conflict` for two films, or for a loss counted twice.
+ * @throws An `InputError` that names the field; `conflict` for two films, or for a loss counted twice.
  * @example
  * ```ts
  * import { between } from 'coating-math/core';
@@ -152,6 +153,7 @@ export function coatVolume<U extends VolumeUnit, T extends LengthUnit>(
   input: CoatVolumeInput<U, T>,
 ): CoatVolume<U, T> {
   const { unit, thicknessUnit, spreadRate, pulledTight } = fields('coatVolume', input);
+  readUnit('coatVolume', 'thicknessUnit', thicknessUnit, LENGTH);
   checkFilm(input);
   const given = withMiddles(input);
   const range = <V extends VolumeUnit | LengthUnit>(formula: (coat: Coat) => Quantity<V>) =>

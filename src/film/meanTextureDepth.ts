@@ -27,10 +27,10 @@ export interface MeanTextureDepthInput<U extends LengthUnit = LengthUnit> {
  * use a finer way. It is the depth that a coat fills up to the peaks: 1 mm of it drinks 1 litre on 1 m².
  * @monotone volume +, diameter -
  * @accuracy Exact up to round-off: relative error below 1e-15. A diameter read 1 % wrong makes 2 %.
- * @source astm-e965
+ * @source astm-e965, sa-tp346
  * @param input - Sand, patch and the unit wanted.
  * @returns The mean texture depth in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as film from 'coating-math/film';

@@ -44,7 +44,7 @@ export interface PoreCoat<U extends AreaUnit = AreaUnit> {
  * @source common-practice
  * @param input - Cup, rate and the unit wanted.
  * @returns The area per cup as a range; `likely` where the rate has one.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import { between } from 'coating-math/core';

@@ -30,7 +30,7 @@ export interface PracticalSpreadRateInput<U extends SpreadRateUnit = SpreadRateU
  * @source pcrc-coverage-2003
  * @param input - Rate, loss and the unit wanted.
  * @returns The spread rate in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as film from 'coating-math/film';

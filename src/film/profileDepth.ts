@@ -30,7 +30,7 @@ export interface ProfileDepthInput<U extends LengthUnit = LengthUnit> {
  * @source common-practice
  * @param input - Height, share and the unit wanted.
  * @returns The mean depth to be filled in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as film from 'coating-math/film';

@@ -29,7 +29,7 @@ export interface SolidsByVolumeFromSolventInput<U extends ShareUnit = ShareUnit>
  * @source co-5ccr-1001-29
  * @param input - Solvent, its density and the unit wanted.
  * @returns The solids by volume in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field, or `conflict` where the solvent would take up all of the
+ * @throws An `InputError` that names the field, or `conflict` where the solvent would take up all of the
  * volume.
  * @example
  * ```ts

@@ -33,7 +33,7 @@ export interface SolidsByVolumeFromWeightInput<U extends ShareUnit = ShareUnit> 
  * @source definition
  * @param input - Solids by weight, densities and the unit wanted.
  * @returns The solids by volume in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field, or `conflict` where the solvent would take up all of the
+ * @throws An `InputError` that names the field, or `conflict` where the solvent would take up all of the
  * volume.
  * @example
  * ```ts

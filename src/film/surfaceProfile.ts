@@ -3,7 +3,7 @@ import { LENGTH } from '../core/dimensions.ts';
 import { echo } from '../core/echo.ts';
 import { POSITIVE } from '../core/limits.ts';
 import type { Length } from '../core/quantity.ts';
-import { fields, read, refuse } from '../core/read.ts';
+import { fields, read, refuse, write } from '../core/read.ts';
 
 /** Input of {@link surfaceProfile}. */
 export interface SurfaceProfileInput {
@@ -31,7 +31,6 @@ export interface SurfaceProfile {
   readonly basis: readonly Basis[];
 }
 
-const MIL = 2.54e-5;
 /** System, least and greatest thickness in mil, smoothest and roughest class: quoted from memory. */
 const ADVICE: readonly (readonly [ProtectiveSystem, number, number, number, number])[] = [
   ['sealer', 0, 3, 1, 2],
@@ -58,7 +57,7 @@ const SOURCE = 'icri-310-2r-2013';
  * @source icri-310-2r-2013
  * @param input - Thickness and, if known, the class of the floor.
  * @returns Systems of that thickness, classes advised, and where the floor lies.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as film from 'coating-math/film';
@@ -70,7 +69,8 @@ const SOURCE = 'icri-310-2r-2013';
  */
 export function surfaceProfile(input: SurfaceProfileInput): SurfaceProfile {
   const { thickness, profileClass } = fields('surfaceProfile', input);
-  const thickness_mil = read('surfaceProfile', 'thickness', thickness, LENGTH, POSITIVE) / MIL;
+  const thickness_m = read('surfaceProfile', 'thickness', thickness, LENGTH, POSITIVE);
+  const thickness_mil = write('surfaceProfile', thickness_m, LENGTH, 'mil').value;
   if (
     profileClass !== undefined &&
     !(Number.isInteger(profileClass) && profileClass >= 1 && profileClass <= 10)

@@ -61,7 +61,7 @@ const DIRECTIONS = { area: '+', mixed: '-', mixedMass: '-', density: '+', leftOv
  * @source common-practice
  * @param input - Area, what was mixed, what was left, and the unit wanted.
  * @returns The as-applied spread rate and what its error comes from.
- * @throws An {@link InputError} that names the field, or `conflict` where more is left than was mixed.
+ * @throws An `InputError` that names the field, or `conflict` where more is left than was mixed.
  * @example
  * ```ts
  * import { between } from 'coating-math/core';

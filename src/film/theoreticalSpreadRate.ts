@@ -30,7 +30,7 @@ export interface TheoreticalSpreadRateInput<U extends SpreadRateUnit = SpreadRat
  * @source pcrc-coverage-2003
  * @param input - Dry film, solids and the unit wanted.
  * @returns The spread rate in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as film from 'coating-math/film';

@@ -33,7 +33,7 @@ export interface ThinnedSolidsInput<U extends ShareUnit = ShareUnit> {
  * @source pcrc-film-2003
  * @param input - Solids, thinner and the unit wanted.
  * @returns The solids of the mix in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field: `missing` without thinner, `conflict` where both were given.
+ * @throws An `InputError` that names the field: `missing` without thinner, `conflict` where both were given.
  * @example
  * ```ts
  * import * as film from 'coating-math/film';

@@ -31,7 +31,7 @@ export interface VolumeWithLossInput<U extends VolumeUnit = VolumeUnit> {
  * @source pcrc-coverage-2003
  * @param input - Volume, loss and the unit wanted.
  * @returns The volume in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as film from 'coating-math/film';

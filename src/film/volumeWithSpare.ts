@@ -29,7 +29,7 @@ export interface VolumeWithSpareInput<U extends VolumeUnit = VolumeUnit> {
  * @source common-practice
  * @param input - Volume, spare and the unit wanted.
  * @returns The volume in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as film from 'coating-math/film';

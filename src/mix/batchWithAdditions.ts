@@ -70,7 +70,7 @@ export interface BatchWithAdditions<V extends VolumeUnit = VolumeUnit, M extends
  * @source definition, common-practice
  * @param input - Total, parts, additions and the units wanted.
  * @returns Volume and mass of every part and addition, and the cautions.
- * @throws An {@link InputError} that names the field; `missing` for a part without density.
+ * @throws An `InputError` that names the field; `missing` for a part without density.
  * @example
  * ```ts
  * import * as mix from 'coating-math/mix';

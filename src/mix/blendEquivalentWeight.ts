@@ -27,7 +27,7 @@ export interface BlendEquivalentWeightInput<U extends EquivalentWeightUnit = Equ
  * @source definition
  * @param input - Components and the unit wanted.
  * @returns The equivalent weight in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as mix from 'coating-math/mix';

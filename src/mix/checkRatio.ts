@@ -47,7 +47,7 @@ export interface RatioAssessment<U extends ShareUnit = ShareUnit> extends Assess
  * @source definition
  * @param input - What was used, ratio, tolerance and the unit wanted.
  * @returns The verdict for the part that is furthest off, with its uncertainty.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as mix from 'coating-math/mix';

@@ -30,7 +30,7 @@ const OXYGEN = 15.9994;
  * @source atomic-weights
  * @param input - Oxirane oxygen and the unit wanted.
  * @returns The equivalent weight in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as mix from 'coating-math/mix';

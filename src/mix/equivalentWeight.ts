@@ -34,7 +34,7 @@ export interface EquivalentWeightInput<U extends EquivalentWeightUnit = Equivale
  * @source atomic-weights, iasj-dsc
  * @param input - Molar mass, groups and the unit wanted.
  * @returns The equivalent weight in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as mix from 'coating-math/mix';

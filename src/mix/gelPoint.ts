@@ -51,7 +51,7 @@ const BRANCHING: Limits = { least: 1 + 2 ** -40, most: 1e100, words: ' above 1' 
  * @source flory-stockmayer
  * @param input - Functionalities, index and the unit wanted.
  * @returns Whether and when it gels, and the limits of the index in `input.unit`.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as mix from 'coating-math/mix';

@@ -53,7 +53,7 @@ const MOST_LINES = 100_000;
  * @source definition
  * @param input - Ratio, graduation, largest batch and the unit wanted.
  * @returns The smallest such batch, the one to mix with its parts in `input.unit`, and how far it is off ratio.
- * @throws An {@link InputError} that names the field; `conflict` where the largest batch has no line for every part.
+ * @throws An `InputError` that names the field; `conflict` where the largest batch has no line for every part.
  * @example
  * ```ts
  * import * as mix from 'coating-math/mix';

@@ -30,7 +30,7 @@ const POTASSIUM_HYDROXIDE = 56100;
  * @source pma-terms
  * @param input - Hydroxyl number and the unit wanted.
  * @returns The equivalent weight in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as mix from 'coating-math/mix';

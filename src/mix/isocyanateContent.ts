@@ -35,7 +35,7 @@ const AS_HEAVY_AS_NCO: Limits = {
  * @source pma-terms, atomic-weights
  * @param input - Equivalent weight and the unit wanted.
  * @returns The NCO content in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as mix from 'coating-math/mix';

@@ -30,7 +30,7 @@ export const NCO = 42.0168;
  * @source pma-terms, atomic-weights
  * @param input - NCO content and the unit wanted.
  * @returns The equivalent weight in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as mix from 'coating-math/mix';

@@ -37,7 +37,7 @@ const WATER = 18.0153 / 2;
  * @source pma-terms
  * @param input - What reacts, water, isocyanate, index and the unit wanted.
  * @returns The mass of isocyanate in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as mix from 'coating-math/mix';

@@ -33,7 +33,7 @@ export interface LeastMeasurableBatchInput<U extends VolumeUnit = VolumeUnit> {
  * @source definition
  * @param input - Ratio, reading error, tolerance and the unit wanted.
  * @returns The volume of the whole batch in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as mix from 'coating-math/mix';

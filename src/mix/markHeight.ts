@@ -30,7 +30,7 @@ export interface MarkHeightInput<U extends LengthUnit = LengthUnit> {
  * @source definition, wine-gallon-1706
  * @param input - Volume, pail and the unit wanted.
  * @returns The height above the bottom in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field; `conflict` when the pail does not hold the volume.
+ * @throws An `InputError` that names the field; `conflict` when the pail does not hold the volume.
  * @example
  * ```ts
  * import * as mix from 'coating-math/mix';

@@ -30,7 +30,7 @@ export interface PailVolumeInput<U extends VolumeUnit = VolumeUnit> {
  * @source definition, wine-gallon-1706
  * @param input - Height, pail and the unit wanted.
  * @returns The volume in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field; `conflict` above the rim.
+ * @throws An `InputError` that names the field; `conflict` above the rim.
  * @example
  * ```ts
  * import * as mix from 'coating-math/mix';

@@ -33,7 +33,7 @@ export interface PartsPerHundredResinInput<U extends ShareUnit = ShareUnit> {
  * @source iasj-dsc, polimeros-dgeba
  * @param input - Equivalent weights, index and the unit wanted.
  * @returns Hardener as a share of the resin's mass in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as mix from 'coating-math/mix';

@@ -28,7 +28,7 @@ export interface PrepolymerContentInput<U extends ShareUnit = ShareUnit> {
  * @source atomic-weights
  * @param input - Isocyanates, polyols and the unit wanted.
  * @returns The NCO content in `input.unit`, not rounded.
- * @throws An {@link InputError} that names the field; `conflict` where no isocyanate is left.
+ * @throws An `InputError` that names the field; `conflict` where no isocyanate is left.
  * @example
  * ```ts
  * import * as mix from 'coating-math/mix';

@@ -64,7 +64,7 @@ export interface ReadingRatioError<U extends ShareUnit = ShareUnit> {
  * @source definition, common-practice
  * @param input - Amounts, reading error and the unit wanted.
  * @returns How far each part may be off against the first in `input.unit`, and the cautions.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as mix from 'coating-math/mix';

@@ -71,7 +71,7 @@ export interface Reconciliation<U extends VolumeUnit = VolumeUnit> {
  * @source common-practice
  * @param input - Ratio, batches, what was used and the unit wanted.
  * @returns The difference of each part, what could explain it, and the cautions.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as mix from 'coating-math/mix';

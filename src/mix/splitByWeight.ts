@@ -49,7 +49,7 @@ export interface WeightSplit<U extends MassUnit = MassUnit> {
  * @source definition, nchrp-423
  * @param input - Total, ratio and the unit wanted.
  * @returns The mass of each part in `input.unit`.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as mix from 'coating-math/mix';

@@ -56,7 +56,7 @@ export interface StoichiometricIndex<U extends ShareUnit = ShareUnit> {
  * @source definition
  * @param input - Resin, hardener and the unit wanted.
  * @returns Index and leftover groups in `input.unit`, and the cautions.
- * @throws An {@link InputError} that names the field; `missing` for a volume without density.
+ * @throws An `InputError` that names the field; `missing` for a volume without density.
  * @example
  * ```ts
  * import * as mix from 'coating-math/mix';

@@ -49,7 +49,7 @@ export interface ThinnedMix<S extends ShareUnit = ShareUnit, D extends DensityUn
  * @source definition, common-practice
  * @param input - Solids, thinner and the units wanted.
  * @returns Solids by volume, solvent added and in all, and the cautions.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import * as mix from 'coating-math/mix';

@@ -49,7 +49,7 @@ export interface UsablePartKit<U extends VolumeUnit = VolumeUnit> {
  * @source definition, common-practice
  * @param input - What is on hand, ratio and the unit wanted.
  * @returns What can be mixed, what goes in, what is left, and the cautions.
- * @throws An {@link InputError} that names the field; `missing` where a part of the ratio is not on hand.
+ * @throws An `InputError` that names the field; `missing` where a part of the ratio is not on hand.
  * @example
  * ```ts
  * import * as mix from 'coating-math/mix';

@@ -43,7 +43,7 @@ export interface VolumeRatio {
  * @source definition
  * @param input - The ratio by weight with densities.
  * @returns The ratio by volume, the smallest part being 1, and the cautions.
- * @throws An {@link InputError} that names the field; `missing` for a part without density.
+ * @throws An `InputError` that names the field; `missing` for a part without density.
  * @example
  * ```ts
  * import * as mix from 'coating-math/mix';

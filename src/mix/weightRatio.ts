@@ -39,7 +39,7 @@ export interface WeightRatio {
  * @source definition
  * @param input - The ratio by volume with densities.
  * @returns The ratio by weight, the first part being 100.
- * @throws An {@link InputError} that names the field; `missing` for a part without density.
+ * @throws An `InputError` that names the field; `missing` for a part without density.
  * @example
  * ```ts
  * import * as mix from 'coating-math/mix';

@@ -32,7 +32,7 @@ export interface ScaleRangeInput<
  * @source definition
  * @param input - The range, how many times, and the unit wanted.
  * @returns The range of the product in `input.unit`; `likely` where the input has one.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import { between } from 'coating-math/core';

@@ -31,7 +31,7 @@ export interface SumRangesInput<U extends ScalableUnit = ScalableUnit> {
  * @source definition
  * @param input - The ranges and the unit wanted.
  * @returns The range of the sum in `input.unit`; `likely` where every part has one.
- * @throws An {@link InputError} that names the field.
+ * @throws An `InputError` that names the field.
  * @example
  * ```ts
  * import { between } from 'coating-math/core';

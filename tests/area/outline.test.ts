@@ -1,0 +1,474 @@
+/** Areas by corners: against an oracle of pairs, under every move that leaves an area alone, and far from the origin. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import * as area from '../../src/area/index.ts';
+import { isSimple } from '../../src/area/isSimple.ts';
+import { attempt } from '../../src/core/attempt.ts';
+
+type Point = readonly [number, number];
+
+/** Twice the area of a triangle of whole numbers, exact. */
+const turn = ([ax, ay]: Point, [bx, by]: Point, [cx, cy]: Point) =>
+  (bx - ax) * (cy - ay) - (by - ay) * (cx - ax);
+
+/** Whether two walls with ends at whole numbers share a point. */
+function share([a, b]: [Point, Point], [c, d]: [Point, Point]): boolean {
+  const inBox = ([p, q]: [Point, Point], [x, y]: Point) =>
+    Math.min(p[0], q[0]) <= x &&
+    x <= Math.max(p[0], q[0]) &&
+    Math.min(p[1], q[1]) <= y &&
+    y <= Math.max(p[1], q[1]);
+  const [s1, s2, s3, s4] = [turn(a, b, c), turn(a, b, d), turn(c, d, a), turn(c, d, b)].map(Math.sign) as [
+    number,
+    number,
+    number,
+    number,
+  ];
+  if (s1 !== s2 && s3 !== s4 && s1 * s2 <= 0 && s3 * s4 <= 0) return true;
+  return (
+    (s1 === 0 && inBox([a, b], c)) ||
+    (s2 === 0 && inBox([a, b], d)) ||
+    (s3 === 0 && inBox([c, d], a)) ||
+    (s4 === 0 && inBox([c, d], b))
+  );
+}
+
+/** Compares every pair of walls, and looks up where each hole lies. */
+function isSimpleByPairs(rings: readonly Point[][]): boolean {
+  const walls = rings.flatMap((ring, r) =>
+    ring.map((corner, i) => ({
+      r,
+      i,
+      n: ring.length,
+      ends: [corner, ring[(i + 1) % ring.length]] as [Point, Point],
+    })),
+  );
+  for (const one of walls) {
+    for (const other of walls) {
+      if (one === other) continue;
+      const follows = one.r === other.r && (one.i + 1) % one.n === other.i;
+      const precedes = one.r === other.r && (other.i + 1) % one.n === one.i;
+      if (follows || precedes) {
+        // Neighbours share a corner and nothing else: they must not fold back.
+        const [a, b, c] = follows
+          ? [one.ends[0], one.ends[1], other.ends[1]]
+          : [other.ends[0], other.ends[1], one.ends[1]];
+        const back = (b[0] - a[0]) * (c[0] - b[0]) + (b[1] - a[1]) * (c[1] - b[1]) < 0;
+        if (turn(a, b, c) === 0 && back) return false;
+      } else if (share(one.ends, other.ends)) return false;
+    }
+  }
+  const isInside = ([x, y]: Point, ring: Point[]) => {
+    let inside = false;
+    ring.forEach(([ax, ay], i) => {
+      const [bx, by] = ring[(i + 1) % ring.length] as Point;
+      if (ay > y !== by > y && x < ((bx - ax) * (y - ay)) / (by - ay) + ax) inside = !inside;
+    });
+    return inside;
+  };
+  const [outer, ...holes] = rings;
+  return holes.every(
+    (hole, i) =>
+      isInside(hole[0] as Point, outer as Point[]) &&
+      holes.every((other, k) => k === i || !isInside(hole[0] as Point, other)),
+  );
+}
+
+/** Rings as the sweep takes them. */
+function flat(rings: readonly Point[][]): { x: Float64Array; y: Float64Array; ends: number[] } {
+  const all = rings.flat();
+  let end = 0;
+  return {
+    x: Float64Array.from(all, ([x]) => x),
+    y: Float64Array.from(all, ([, y]) => y),
+    ends: rings.map((ring) => (end += ring.length)),
+  };
+}
+
+const gridPoint = (most: number) =>
+  fc.tuple(fc.integer({ min: 0, max: most }), fc.integer({ min: 0, max: most }));
+/** Corners that may come twice, as long as no two neighbours are the same: such are read as one. */
+const pinched = (most: number, corners: number) =>
+  fc
+    .array(gridPoint(most), { minLength: 3, maxLength: corners })
+    .filter((points) =>
+      points.every((point, i) => String(point) !== String(points[(i + 1) % points.length])),
+    );
+const ring = (most: number, corners: number) =>
+  fc.uniqueArray(gridPoint(most), { minLength: 3, maxLength: corners, selector: String });
+const isFlatTriangle = (points: readonly Point[]) =>
+  points.length === 3 && turn(points[0] as Point, points[1] as Point, points[2] as Point) === 0;
+
+describe('outlines that cross or touch', () => {
+  it('are found as by comparing every pair of walls', () => {
+    let simple = 0;
+    fc.assert(
+      fc.property(fc.oneof(ring(6, 8), pinched(5, 8)), (points) => {
+        fc.pre(!isFlatTriangle(points));
+        const wanted = isSimpleByPairs([points]);
+        if (wanted) simple++;
+        expect(isSimple(flat([points]))).toBe(wanted);
+      }),
+      { numRuns: 20000, seed: 11 },
+    );
+    expect(simple).toBeGreaterThan(2000);
+  });
+
+  it('are found between an outline and its holes', () => {
+    let simple = 0;
+    const outer = fc.constantFrom<Point[][]>(
+      [
+        [0, 0],
+        [9, 0],
+        [9, 9],
+        [0, 9],
+      ] as never,
+      [
+        [0, 0],
+        [9, 0],
+        [4, 4],
+        [0, 9],
+      ] as never,
+    );
+    fc.assert(
+      fc.property(outer, ring(9, 4), ring(9, 3), (around, one, two) => {
+        fc.pre(!isFlatTriangle(one) && !isFlatTriangle(two));
+        const rings = [around as unknown as Point[], one, two];
+        const wanted = isSimpleByPairs(rings);
+        if (wanted) simple++;
+        expect(isSimple(flat(rings))).toBe(wanted);
+      }),
+      { numRuns: 20000, seed: 12 },
+    );
+    expect(simple).toBeGreaterThan(100);
+  });
+
+  it.each([
+    [
+      'a bow tie',
+      [
+        [0, 0],
+        [10, 10],
+        [10, 0],
+        [0, 10],
+      ],
+    ],
+    [
+      'corners on one line',
+      [
+        [0, 0],
+        [1, 1],
+        [2, 2],
+      ],
+    ],
+    [
+      'a spike',
+      [
+        [0, 0],
+        [10, 0],
+        [10, 10],
+        [5, 10],
+        [5, 3],
+        [5, 10],
+        [0, 10],
+      ],
+    ],
+    [
+      'a corner on a wall',
+      [
+        [0, 0],
+        [10, 0],
+        [10, 10],
+        [5, 0],
+        [0, 10],
+      ],
+    ],
+    [
+      'a pinch',
+      [
+        [0, 0],
+        [4, 0],
+        [2, 2],
+        [4, 4],
+        [0, 4],
+        [2, 2],
+      ],
+    ],
+  ])('%s is refused', (_, points) => {
+    const input = { corners: { unit: 'ft', points }, unit: 'ft2' };
+    const result = attempt(area.polygonArea, input);
+    expect(result.ok ? undefined : result.issues[0]).toMatchObject({ code: 'conflict', path: ['corners'] });
+    const around = attempt(area.polygonPerimeter, { ...input, unit: 'ft' });
+    expect(around.ok).toBe(false);
+  });
+});
+
+/** Corners around a point at growing angles: never crossing. */
+const star = fc
+  .array(fc.double({ min: 1, max: 30, noNaN: true }), { minLength: 3, maxLength: 40 })
+  .map((radii) =>
+    radii.map((radius, i): Point => {
+      const angle = (2 * Math.PI * i) / radii.length;
+      return [radius * Math.cos(angle), radius * Math.sin(angle)];
+    }),
+  );
+const measured = (points: readonly Point[]) =>
+  area.polygonArea({ corners: { unit: 'm', points }, unit: 'm2' }).value;
+
+describe('the area of an outline', () => {
+  it('stays under rotation, shift, another first corner and the other way round', () => {
+    const angle = fc.double({ min: 0, max: 2 * Math.PI, noNaN: true });
+    const far = fc.double({ min: -1e4, max: 1e4, noNaN: true });
+    fc.assert(
+      fc.property(star, angle, far, far, fc.nat(40), (points, turned, east, north, first) => {
+        const before = measured(points);
+        const [cos, sin] = [Math.cos(turned), Math.sin(turned)];
+        const moved = points.map(([x, y]): Point => [x * cos - y * sin + east, x * sin + y * cos + north]);
+        const from = first % points.length;
+        // The moved corners are rounded to the digits left that far out.
+        expect(measured(moved) / before).toBeCloseTo(1, 8);
+        expect(measured([...points.slice(from), ...points.slice(0, from)]) / before).toBeCloseTo(1, 12);
+        expect(measured([...points].reverse()) / before).toBeCloseTo(1, 12);
+        expect(measured([...points, points[0] as Point])).toBe(before);
+      }),
+      { seed: 13 },
+    );
+  });
+
+  it('is that of its triangles', () => {
+    fc.assert(
+      fc.property(star, (points) => {
+        const triangles = points.map(([x, y], i) => {
+          const [nextX, nextY] = points[(i + 1) % points.length] as Point;
+          return (x * nextY - nextX * y) / 2;
+        });
+        expect(measured(points) / triangles.reduce((a, b) => a + b)).toBeCloseTo(1, 12);
+      }),
+      { seed: 14 },
+    );
+  });
+
+  it('keeps 12 digits in the coordinates of a national grid', () => {
+    const shape: Point[] = [
+      [0, 0],
+      [20.25, 0.5],
+      [21.5, 12.75],
+      [9.125, 30.375],
+      [0.25, 18.5],
+    ];
+    const moved = shape.map(([x, y]): Point => [x + 500000.5, y + 5400000.25]);
+    expect(Math.abs(measured(moved) / measured(shape) - 1)).toBeLessThan(1e-12);
+    // Fifths of a metre are not exact in doubles; what they round to is what is measured.
+    const exact = 21.5 * 12.75;
+    expect(
+      Math.abs(
+        measured([
+          [4e6, 8e6],
+          [4e6 + 21.5, 8e6],
+          [4e6 + 21.5, 8e6 + 12.75],
+          [4e6, 8e6 + 12.75],
+        ]) /
+          exact -
+          1,
+      ),
+    ).toBeLessThan(1e-12);
+  });
+
+  it.each([
+    ['at the origin', 0, 0],
+    ['on a national grid', 524288, 5242880],
+  ])('keeps 12 digits over 100,000 corners %s', (_, east, north) => {
+    const corners = 100_000;
+    // Radii and centres in powers of two, so that moving the corners rounds them as little as can be.
+    const radius = 1024;
+    const points = Array.from({ length: corners }, (_, i): Point => {
+      const angle = (2 * Math.PI * i) / corners;
+      return [east + radius * Math.cos(angle), north + radius * Math.sin(angle)];
+    });
+    const wanted = (corners / 2) * radius ** 2 * Math.sin((2 * Math.PI) / corners);
+    expect(Math.abs(measured(points) / wanted - 1)).toBeLessThan(1e-12);
+    const around = area.polygonPerimeter({ corners: { unit: 'm', points }, unit: 'm' }).value;
+    const wantedAround = 2 * corners * radius * Math.sin(Math.PI / corners);
+    expect(Math.abs(around / wantedAround - 1)).toBeLessThan(east === 0 ? 1e-12 : 1e-10);
+  });
+
+  it('is the same in every unit of its corners', () => {
+    const inFeet = area.polygonArea({
+      corners: {
+        unit: 'ft',
+        points: [
+          [0, 0],
+          [30, 1],
+          [40, 19],
+          [9, 21],
+        ],
+      },
+      unit: 'ft2',
+    });
+    const points = [
+      [0, 0],
+      [360, 12],
+      [480, 228],
+      [108, 252],
+    ] as Point[];
+    const inInches = area.polygonArea({ corners: { unit: 'in', points }, unit: 'ft2' });
+    expect(inInches.value).toBeCloseTo(inFeet.value, 9);
+    expect(inFeet.value).toBeCloseTo(599.5, 9);
+  });
+});
+
+describe('corners that cannot be read', () => {
+  const square = {
+    unit: 'm',
+    points: [
+      [0, 0],
+      [9, 0],
+      [9, 9],
+      [0, 9],
+    ],
+  };
+  it.each([
+    ['no corners', undefined, 'missing', ['corners']],
+    ['nothing in them', {}, 'wrong-type', ['corners']],
+    ['null', null, 'wrong-type', ['corners']],
+    ['an unknown unit', { ...square, unit: 'gal' }, 'wrong-unit', ['corners', 'unit']],
+    [
+      'two corners',
+      {
+        unit: 'm',
+        points: [
+          [0, 0],
+          [1, 0],
+        ],
+      },
+      'conflict',
+      ['corners', 'points'],
+    ],
+    [
+      'two corners, one of them twice',
+      {
+        unit: 'm',
+        points: [
+          [0, 0],
+          [1, 0],
+          [1, 0],
+          [0, 0],
+        ],
+      },
+      'conflict',
+      ['corners', 'points'],
+    ],
+    ['none', { unit: 'm', points: [] }, 'conflict', ['corners', 'points']],
+    [
+      'a number for a corner',
+      { unit: 'm', points: [[0, 0], 3, [1, 1]] },
+      'wrong-type',
+      ['corners', 'points', 1],
+    ],
+    [
+      'NaN',
+      {
+        unit: 'm',
+        points: [
+          [0, 0],
+          [1, 0],
+          [1, NaN],
+        ],
+      },
+      'wrong-type',
+      ['corners', 'points', 2],
+    ],
+    [
+      'text',
+      {
+        unit: 'm',
+        points: [
+          ['0', 0],
+          [1, 0],
+          [1, 1],
+        ],
+      },
+      'wrong-type',
+      ['corners', 'points', 0],
+    ],
+    [
+      'three numbers',
+      {
+        unit: 'm',
+        points: [
+          [0, 0, 0],
+          [1, 0],
+          [1, 1],
+        ],
+      },
+      'wrong-type',
+      ['corners', 'points', 0],
+    ],
+  ])('%s', (_, corners, code, path) => {
+    const result = attempt(area.polygonArea, { corners, unit: 'm2' });
+    expect(result.ok ? undefined : result.issues[0]).toMatchObject({ code, path, function: 'polygonArea' });
+  });
+
+  it.each([
+    ['no list', {}, 'wrong-type', ['holes']],
+    [
+      'another unit',
+      [
+        {
+          unit: 'ft',
+          points: [
+            [1, 1],
+            [2, 1],
+            [2, 2],
+          ],
+        },
+      ],
+      'conflict',
+      ['holes', 0, 'unit'],
+    ],
+    ['no corners', [{ unit: 'm', points: [[1, 1]] }], 'conflict', ['holes', 0, 'points']],
+    [
+      'a hole outside',
+      [
+        {
+          unit: 'm',
+          points: [
+            [11, 1],
+            [12, 1],
+            [12, 2],
+          ],
+        },
+      ],
+      'conflict',
+      ['corners'],
+    ],
+    [
+      'a hole around',
+      [
+        {
+          unit: 'm',
+          points: [
+            [-1, -1],
+            [10, -1],
+            [10, 10],
+            [-1, 10],
+          ],
+        },
+      ],
+      'conflict',
+      ['corners'],
+    ],
+  ])('holes: %s', (_, holes, code, path) => {
+    const result = attempt(area.polygonArea, { corners: square, holes, unit: 'm2' });
+    expect(result.ok ? undefined : result.issues[0]).toMatchObject({ code, path });
+  });
+
+  it('what no double can hold', () => {
+    const points = [
+      [-1.5e308, 0],
+      [1.5e308, 0],
+      [0, 1.5e308],
+    ];
+    expect(attempt(area.polygonArea, { corners: { unit: 'm', points }, unit: 'm2' }).ok).toBe(false);
+  });
+});
