@@ -7,13 +7,14 @@ import type { Quantity, Share, Temperature } from '../core/quantity.ts';
 import { fields, read, write } from '../core/read.ts';
 import { readTemperature, writeTemperature } from '../core/temperature.ts';
 import type { TemperatureDifferenceUnit } from '../core/unitCodes.ts';
+import { readErrors, type InstrumentErrors } from './instruments.ts';
 import { OVER_WATER } from './limits.ts';
-import { marginOf, readErrors, type InstrumentErrors } from './margin.ts';
+import { MARGIN_SCALE, marginOf } from './margin.ts';
 
 /** Input of {@link dewPointMargin}. */
 export interface DewPointMarginInput<
   U extends TemperatureDifferenceUnit = TemperatureDifferenceUnit,
-> extends InstrumentErrors {
+> extends Omit<InstrumentErrors, 'materialError'> {
   /** Air temperature close to the floor. */
   readonly air: Temperature;
   /** Relative humidity of that air. */
@@ -23,9 +24,6 @@ export interface DewPointMarginInput<
   /** How far the floor must be above the dew point: 3 deltaC in ISO practice, 5 deltaF in US practice. */
   readonly limit: Quantity<U>;
 }
-
-/** Size of the temperatures that are subtracted, in K. */
-const SCALE = 300;
 
 /**
  * Whether the floor is far enough above the dew point, now and at this place.
@@ -74,7 +72,7 @@ export function dewPointMargin<U extends TemperatureDifferenceUnit>(
   const { dewPoint_C, margin_K, down_K, up_K } = marginOf(fn, air_C, humidity, surface_C, errors);
   const gap_K = margin_K - limit_K;
   const uncertainty_K = gap_K < 0 ? up_K : down_K;
-  const verdict = judge(gap_K, uncertainty_K, SCALE);
+  const verdict = judge(gap_K, uncertainty_K, MARGIN_SCALE);
 
   const inLimitUnit = (difference_K: number) => write(fn, difference_K, TEMPERATURE_DIFFERENCE, limit.unit);
   const measured = inLimitUnit(margin_K);

@@ -6,6 +6,20 @@ export type CautionCode =
   | 'condensation'
   | 'dew-margin-undecided'
   | 'dew-margin-now-only'
+  | 'air-not-within-limit'
+  | 'humidity-not-within-limit'
+  | 'floor-not-within-limit'
+  | 'material-not-within-limit'
+  | 'outgassing'
+  | 'rising-suits-condensation'
+  | 'surface-not-rising'
+  | 'falling-suits-outgassing'
+  | 'trend-undecided'
+  | 'no-laying-window'
+  | 'gap-in-readings'
+  | 'measure-before-laying'
+  | 'carbon-monoxide'
+  | 'blush-from-heater'
   // order
   | 'leftover-material';
 

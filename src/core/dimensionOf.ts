@@ -19,6 +19,7 @@ export interface UnitsByDimension {
   readonly force: codes.ForceUnit;
   readonly 'work rate': codes.WorkRateUnit;
   readonly flow: codes.FlowUnit;
+  readonly speed: codes.SpeedUnit;
   readonly 'vapour emission': codes.VapourEmissionUnit;
   readonly permeance: codes.PermeanceUnit;
   readonly 'molar energy': codes.MolarEnergyUnit;
@@ -48,6 +49,7 @@ export const DIMENSIONS: Readonly<Record<DimensionName, Dimension<Unit>>> = {
   force: tables.FORCE,
   'work rate': tables.WORK_RATE,
   flow: tables.FLOW,
+  speed: tables.SPEED,
   'vapour emission': tables.VAPOUR_EMISSION,
   permeance: tables.PERMEANCE,
   'molar energy': tables.MOLAR_ENERGY,

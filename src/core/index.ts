@@ -13,6 +13,7 @@ export type { DimensionName, Unit, UnitsByDimension } from './dimensionOf.ts';
 export type { FieldValue, RoundingDirection } from './fieldValue.ts';
 export { InputError } from './InputError.ts';
 export type { InputErrorCode, InputIssue, InputPath } from './InputError.ts';
+export type { Instant } from './instant.ts';
 export { monotone } from './monotone.ts';
 export type { Direction, Directions, Formula } from './monotone.ts';
 export type * from './quantity.ts';

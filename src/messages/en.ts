@@ -8,6 +8,34 @@ export const en: Readonly<Record<CautionCode, string>> = {
     'The margin over the dew point reads {margin} against {limit}, and the instruments may be off by {uncertainty}. That is no pass: measure better, or wait.',
   'dew-margin-now-only':
     'The margin over the dew point holds for this moment and place only. The film stays sensitive to moisture until it has cured far enough: look at the hours after laying as well, and follow the product instructions.',
+  'air-not-within-limit':
+    'The air at {measured} is not clearly within the limit of {limit} in the product instructions.',
+  'humidity-not-within-limit':
+    'The relative humidity of {measured} is not clearly within the limit of {limit} in the product instructions.',
+  'floor-not-within-limit':
+    'The floor at {measured} is not clearly within the limit of {limit} in the product instructions.',
+  'material-not-within-limit':
+    'The material at {measured} is not clearly within the limit of {limit} in the product instructions.',
+  outgassing:
+    'The slab warmed by {change} in {elapsed}. Air in its pores grows, leaves through the fresh film and blows bubbles and craters. Concrete practice lays the first coats on a falling or steady slab.',
+  'rising-suits-condensation':
+    'For condensation a rising surface is the better one, and text written for steel asks for it. The two rules contradict each other; the product instructions decide which one weighs more.',
+  'surface-not-rising':
+    'The surface is not rising ({change} in {elapsed}). Text written for steel asks for a rising surface, because a falling one comes closer to the dew point: watch the margin through the hours after laying.',
+  'falling-suits-outgassing':
+    'A falling slab draws air into its pores, which suits the first coats on concrete as long as the margin over the dew point holds.',
+  'trend-undecided':
+    'The change of {change} in {elapsed} is smaller than the thermometer can tell. Nobody can say whether the slab is rising or falling: read it again later.',
+  'no-laying-window':
+    'In these readings there is no time at which the film could be laid and be through before the margin over the dew point is lost. Heat or dry the room without open flames, take a faster product, or wait.',
+  'gap-in-readings':
+    'Readings further apart than {longestGap} leave {gaps} gaps. Nothing is known in a gap, so it counts as closed.',
+  'measure-before-laying':
+    'Windows out of forecasts and earlier readings are for planning. Measure air, humidity and floor again before laying and about every four hours after, and follow the product instructions.',
+  'carbon-monoxide':
+    'A fired heater without a flue gives off carbon monoxide, which kills without a smell. Keep it out of the room or let its exhaust out, ventilate, use a monitor, and follow its instructions and the local code.',
+  'blush-from-heater':
+    'Burning {burnt} of {fuel} in the room leaves {water} of water and {carbonDioxide} of carbon dioxide. Both can turn a curing amine film white, greasy and without bond. Use indirect or electric heat.',
   'leftover-material':
     '{leftover} will be left of {name}. Keep it sealed and in part pairs; never pool what is left of A and B.',
 };

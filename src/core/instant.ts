@@ -1,0 +1,58 @@
+import type { InputPath } from './InputError.ts';
+import { refuse } from './read.ts';
+import { refuseType } from './readPlain.ts';
+
+/** A moment as text: ISO 8601 date, time of day and offset from UTC, such as `2025-04-07T16:00:00+02:00`. */
+export type Instant = string;
+
+/** A moment in numbers. */
+export interface BaseInstant {
+  /** Milliseconds since 1970 UTC. */
+  readonly ms: number;
+  /** Offset from UTC in minutes, kept for the way back. */
+  readonly offset_min: number;
+}
+
+const FORM =
+  /^([1-9]\d{3})-(\d\d)-(\d\d)T([01]\d|2[0-3]):([0-5]\d)(?::([0-5]\d)(?:\.(\d{1,3}))?)?(?:Z|([+-])(0\d|1[0-4]):([0-5]\d))$/;
+
+/** Reads the instant in the field `key`. A day that the calendar does not have and a time without offset are refused. */
+export function readInstant(
+  fn: string,
+  key: string | number,
+  given: Instant | undefined,
+  path: InputPath = [],
+): BaseInstant {
+  const at = [...path, key];
+  const expected = 'an instant such as 2025-04-07T16:00:00+02:00';
+  if (typeof given !== 'string') return refuseType(fn, at, expected, given);
+  const [
+    ,
+    year,
+    month,
+    day,
+    hour,
+    minute,
+    second = '0',
+    fraction = '',
+    sign,
+    offsetHour = '0',
+    offsetMinute = '0',
+  ] = FORM.exec(given) ?? [];
+  const midnight = Date.UTC(Number(year), Number(month) - 1, Number(day));
+  // Date.UTC counts 30 February on into March.
+  if (!(new Date(midnight).getUTCDate() === Number(day)))
+    return refuse(fn, 'out-of-range', at, expected, given);
+  const offset_min = (sign === '-' ? -1 : 1) * (Number(offsetHour) * 60 + Number(offsetMinute));
+  const time_min = Number(hour) * 60 + Number(minute) - offset_min;
+  const ms = midnight + time_min * 60_000 + Number(second) * 1000 + Number(fraction.padEnd(3, '0'));
+  return { ms, offset_min };
+}
+
+/** The instant as text, to the millisecond. */
+export function writeInstant({ ms, offset_min }: BaseInstant): Instant {
+  const local = new Date(ms + offset_min * 60_000).toISOString().replace('.000Z', '').replace('Z', '');
+  const two = (n: number) => String(n).padStart(2, '0');
+  const away = Math.abs(offset_min);
+  return `${local}${offset_min < 0 ? '-' : '+'}${two(Math.floor(away / 60))}:${two(away % 60)}`;
+}
