@@ -62,7 +62,7 @@ const CODE: Readonly<Record<LayingCondition, CautionCode>> = {
  * x_{least} + u \le x \le x_{most} - u
  * ```
  * @units temperatures, shares, temperature differences; answers assessments.
- * @validRange temperatures from −100 to 60 °C, humidity above 0 and up to 100 %; at least one limit.
+ * @validRange temperatures from −100 to 100 °C, humidity above 0 and up to 100 %; at least one limit.
  * @accuracy Exact. A reading exactly on a limit meets it.
  * @source mil-hdbk-1110, common-practice
  * @param input - Readings, limits, and what the instruments may be off by.

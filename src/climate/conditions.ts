@@ -6,7 +6,7 @@ import type { Quantity, Share, Temperature } from '../core/quantity.ts';
 import { read, refuse } from '../core/read.ts';
 import { readObject } from '../core/readPlain.ts';
 import { readTemperature } from '../core/temperature.ts';
-import { OVER_WATER } from './limits.ts';
+import { CLIMATE } from './limits.ts';
 
 /** What is read before a floor is laid. */
 export interface LayingConditions {
@@ -104,5 +104,5 @@ function readAs(
 ): number {
   return of === 'relativeHumidity'
     ? read(fn, key, quantity as Share, SHARE, PART_OR_WHOLE, path)
-    : readTemperature(fn, key, quantity as Temperature, OVER_WATER, path);
+    : readTemperature(fn, key, quantity as Temperature, CLIMATE, path);
 }

@@ -8,7 +8,7 @@ import { fields, read, write } from '../core/read.ts';
 import { readTemperature, writeTemperature } from '../core/temperature.ts';
 import type { TemperatureDifferenceUnit } from '../core/unitCodes.ts';
 import { readErrors, type InstrumentErrors } from './instruments.ts';
-import { OVER_WATER } from './limits.ts';
+import { CLIMATE } from './limits.ts';
 import { MARGIN_SCALE, marginOf } from './margin.ts';
 
 /** Input of {@link dewPointMargin}. */
@@ -36,10 +36,10 @@ export interface DewPointMarginInput<
  * m = t_{surface} - t_d(t, \varphi)
  * ```
  * @units temperatures, shares, temperature differences; answers temperature difference.
- * @validRange temperatures from −100 to 60 °C, humidity above 0 and up to 100 %; limit 0 or more; errors up to 20 K
+ * @validRange temperatures from −100 to 100 °C, humidity above 0 and up to 100 %; limit 0 or more; errors up to 20 K
  * and 50 % of humidity, below the humidity itself.
- * @accuracy That of `dewPoint`: within 0.01 K. A reading exactly on the limit meets it.
- * @source iso-8502-4, mil-hdbk-1110, murphy-koop-2005
+ * @accuracy That of `dewPoint`: within 0.002 K. A reading exactly on the limit meets it.
+ * @source iso-8502-4, mil-hdbk-1110, iapws-r7-97, murphy-koop-2005
  * @param input - Air, humidity, surface, the limit, and what the instruments may be off by.
  * @returns The verdict with margin, limit, gap and uncertainty in the unit of the limit.
  * @throws An {@link InputError} that names the field.
@@ -63,9 +63,9 @@ export function dewPointMargin<U extends TemperatureDifferenceUnit>(
 ): Assessment<U> {
   const fn = 'dewPointMargin';
   const { air, relativeHumidity, surface, limit } = fields(fn, input);
-  const air_C = readTemperature(fn, 'air', air, OVER_WATER);
+  const air_C = readTemperature(fn, 'air', air, CLIMATE);
   const humidity = read(fn, 'relativeHumidity', relativeHumidity, SHARE, PART_OR_WHOLE);
-  const surface_C = readTemperature(fn, 'surface', surface, OVER_WATER);
+  const surface_C = readTemperature(fn, 'surface', surface, CLIMATE);
   const limit_K = read(fn, 'limit', limit, TEMPERATURE_DIFFERENCE, NOT_NEGATIVE);
   const errors = readErrors(fn, input);
 
@@ -104,7 +104,7 @@ export function dewPointMargin<U extends TemperatureDifferenceUnit>(
         function: 'climate.dewPoint',
         formula: 'p_s(dewPoint) = relativeHumidity · p_s(air), over liquid water',
         inputs: { air: echo(air), relativeHumidity: echo(relativeHumidity) },
-        source: 'murphy-koop-2005',
+        source: 'iapws-r7-97',
       },
       {
         id: 'measured',

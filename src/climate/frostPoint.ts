@@ -5,8 +5,8 @@ import type { Quantity, Share, Temperature } from '../core/quantity.ts';
 import { fields, read, refuse } from '../core/read.ts';
 import { readTemperature, writeTemperature } from '../core/temperature.ts';
 import type { TemperatureUnit } from '../core/unitCodes.ts';
-import { OVER_ICE, OVER_WATER } from './limits.ts';
-import { frostPointOf, lnOverIce, lnOverWater } from './vapour.ts';
+import { ICE, CLIMATE } from './limits.ts';
+import { frostPointOf, pressureOverIce, pressureOverWater } from './vapour.ts';
 
 /** Input of {@link frostPoint}. */
 export interface FrostPointInput<U extends TemperatureUnit = TemperatureUnit> {
@@ -26,12 +26,12 @@ export interface FrostPointInput<U extends TemperatureUnit = TemperatureUnit> {
  * p_{ice}(t_f) = \varphi \, p_{water}(t)
  * ```
  * @units temperature, share; answers temperature.
- * @validRange air from −100 to 60 °C, humidity above 0 and up to 100 %, dew point above −150 °C and frost point up
+ * @validRange air from −100 to 100 °C, humidity above 0 and up to 100 %, dew point above −150 °C and frost point up
  * to 0.01 °C: above that there is dew and no frost, and the input is refused.
  * @monotone air +, relativeHumidity +
  * @accuracy Within 0.01 K of Murphy and Koop over water with IAPWS R14-08 over ice, results from −20 °C.
  * No published figure names its curves; the rows are computed from them.
- * @source murphy-koop-2005, iapws-r14-08
+ * @source iapws-r7-97, murphy-koop-2005, iapws-r14-08
  * @param input - Air, its humidity and the unit wanted.
  * @returns The frost point in `input.unit`, not rounded.
  * @throws An {@link InputError} that names the field.
@@ -48,12 +48,12 @@ export const frostPoint = /* @__PURE__ */ monotone(
   { air: '+', relativeHumidity: '+' },
   <U extends TemperatureUnit>(input: FrostPointInput<U>): Quantity<U> => {
     const { air, relativeHumidity, unit } = fields('frostPoint', input);
-    const air_C = readTemperature('frostPoint', 'air', air, OVER_WATER);
+    const air_C = readTemperature('frostPoint', 'air', air, CLIMATE);
     const humidity = read('frostPoint', 'relativeHumidity', relativeHumidity, SHARE, PART_OR_WHOLE);
-    const lnPa = lnOverWater(air_C) + Math.log(humidity);
-    if (lnPa > lnOverIce(OVER_ICE.most)) {
+    const pressure_Pa = humidity * pressureOverWater(air_C);
+    if (pressure_Pa > pressureOverIce(ICE.most)) {
       refuse('frostPoint', 'conflict', [], 'air dry enough to give frost rather than dew', relativeHumidity);
     }
-    return writeTemperature('frostPoint', frostPointOf('frostPoint', lnPa, humidity), unit);
+    return writeTemperature('frostPoint', frostPointOf('frostPoint', pressure_Pa, humidity), unit);
   },
 );

@@ -136,10 +136,10 @@ const TRENDS: Readonly<Record<LayingTrend, (change_K: number) => boolean>> = {
  * \int_s^{e(s)} \frac{dt}{\tau(t)} = 1
  * ```
  * @units instants, temperatures, shares, temperature differences, times; answers instants.
- * @validRange two readings or more, in order of time; temperatures from −100 to 60 °C, humidity above 0 and up to
+ * @validRange two readings or more, in order of time; temperatures from −100 to 100 °C, humidity above 0 and up to
  * 100 %. Nothing is open in a gap, nor where the film would still be sensitive at the last reading.
  * @accuracy To the millisecond for straight lines between readings; a start is rounded into its window.
- * @source mil-hdbk-1110, murphy-koop-2005, common-practice
+ * @source mil-hdbk-1110, iapws-r7-97, murphy-koop-2005, common-practice
  * @param input - Readings, margins, the time of sensitivity, limits of the product and errors of the instruments.
  * @returns The windows, the latest start, and the reasons at every other reading.
  * @throws An {@link InputError} that names the field.

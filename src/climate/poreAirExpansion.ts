@@ -4,7 +4,7 @@ import type { Quantity, Temperature } from '../core/quantity.ts';
 import { fields, write } from '../core/read.ts';
 import { AT_ZERO_CELSIUS, readTemperature } from '../core/temperature.ts';
 import type { ShareUnit } from '../core/unitCodes.ts';
-import { CONCRETE } from './limits.ts';
+import { CLIMATE } from './limits.ts';
 
 /** Input of {@link poreAirExpansion}. */
 export interface PoreAirExpansionInput<U extends ShareUnit = ShareUnit> {
@@ -26,7 +26,7 @@ export interface PoreAirExpansionInput<U extends ShareUnit = ShareUnit> {
  * \frac{\Delta V}{V} = \frac{T_{to}}{T_{from}} - 1
  * ```
  * @units temperatures (in kelvin); answers share, signed.
- * @validRange temperatures from −50 to 60 °C; at one pressure. 10 hPa of falling barometer do as much as 3 K.
+ * @validRange temperatures from −100 to 100 °C; at one pressure. 10 hPa of falling barometer do as much as 3 K.
  * @monotone from -, to +
  * @accuracy An ideal gas, exact up to round-off. No published figure: a ratio of temperatures.
  * @source ideal-gas-law
@@ -48,8 +48,8 @@ export const poreAirExpansion = /* @__PURE__ */ monotone(
   { from: '-', to: '+' },
   <U extends ShareUnit>(input: PoreAirExpansionInput<U>): Quantity<U> => {
     const { from, to, unit } = fields('poreAirExpansion', input);
-    const from_C = readTemperature('poreAirExpansion', 'from', from, CONCRETE);
-    const to_C = readTemperature('poreAirExpansion', 'to', to, CONCRETE);
+    const from_C = readTemperature('poreAirExpansion', 'from', from, CLIMATE);
+    const to_C = readTemperature('poreAirExpansion', 'to', to, CLIMATE);
     return write('poreAirExpansion', (to_C - from_C) / (from_C + AT_ZERO_CELSIUS.K), SHARE, unit);
   },
 );

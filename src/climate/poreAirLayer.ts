@@ -5,7 +5,7 @@ import type { Length, Quantity, Share, Temperature } from '../core/quantity.ts';
 import { fields, read, write } from '../core/read.ts';
 import { AT_ZERO_CELSIUS, readTemperature } from '../core/temperature.ts';
 import type { LengthUnit } from '../core/unitCodes.ts';
-import { CONCRETE } from './limits.ts';
+import { CLIMATE } from './limits.ts';
 
 /** Input of {@link poreAirLayer}. */
 export interface PoreAirLayerInput<U extends LengthUnit = LengthUnit> {
@@ -29,7 +29,7 @@ export interface PoreAirLayerInput<U extends LengthUnit = LengthUnit> {
  * h = d \, a \left(\frac{T_{to}}{T_{from}} - 1\right)
  * ```
  * @units length, share, temperatures (in kelvin); answers length, signed: below 0 the concrete breathes in.
- * @validRange depth above 0; airVoids from 0 % to below 100 %; temperatures from −50 to 60 °C; at one pressure.
+ * @validRange depth above 0; airVoids from 0 % to below 100 %; temperatures from −100 to 100 °C; at one pressure.
  * @monotone depth none, airVoids none, from -, to +
  * @accuracy An ideal gas, exact up to round-off; depth and voids are estimates. No published figure: the result
  * of a worked job.
@@ -56,8 +56,8 @@ export const poreAirLayer = /* @__PURE__ */ monotone(
     const { depth, airVoids, from, to, unit } = fields('poreAirLayer', input);
     const depth_m = read('poreAirLayer', 'depth', depth, LENGTH, POSITIVE);
     const voids = read('poreAirLayer', 'airVoids', airVoids, SHARE, PART);
-    const from_C = readTemperature('poreAirLayer', 'from', from, CONCRETE);
-    const to_C = readTemperature('poreAirLayer', 'to', to, CONCRETE);
+    const from_C = readTemperature('poreAirLayer', 'from', from, CLIMATE);
+    const to_C = readTemperature('poreAirLayer', 'to', to, CLIMATE);
     const layer_m = (depth_m * voids * (to_C - from_C)) / (from_C + AT_ZERO_CELSIUS.K);
     return write('poreAirLayer', layer_m, LENGTH, unit);
   },

@@ -4,8 +4,8 @@ import type { Quantity, Temperature } from '../core/quantity.ts';
 import { fields, refuse, write } from '../core/read.ts';
 import { readTemperature } from '../core/temperature.ts';
 import type { ShareUnit } from '../core/unitCodes.ts';
-import { OVER_WATER } from './limits.ts';
-import { lnOverWater } from './vapour.ts';
+import { CLIMATE } from './limits.ts';
+import { pressureOverWater } from './vapour.ts';
 
 /** Input of {@link relativeHumidityFromDewPoint}. */
 export interface RelativeHumidityFromDewPointInput<U extends ShareUnit = ShareUnit> {
@@ -25,10 +25,10 @@ export interface RelativeHumidityFromDewPointInput<U extends ShareUnit = ShareUn
  * \varphi = \frac{p_s(t_d)}{p_s(t)}
  * ```
  * @units temperatures; answers share.
- * @validRange temperatures from −100 to 60 °C; dew point at or below the air temperature.
+ * @validRange temperatures from −100 to 100 °C; dew point at or below the air temperature.
  * @monotone air -, dewPoint +
- * @accuracy Within 0.05 % of humidity of IAPWS-95 over air of −20 to 60 °C.
- * @source murphy-koop-2005, metpy-tests
+ * @accuracy Within 0.02 % of humidity of IAPWS-95 and Murphy and Koop over air of −20 to 60 °C.
+ * @source iapws-r7-97, murphy-koop-2005, metpy-tests
  * @param input - Air, its dew point and the unit wanted.
  * @returns The relative humidity in `input.unit`, not rounded.
  * @throws An {@link InputError} that names the field.
@@ -48,12 +48,12 @@ export const relativeHumidityFromDewPoint = /* @__PURE__ */ monotone(
   <U extends ShareUnit>(input: RelativeHumidityFromDewPointInput<U>): Quantity<U> => {
     const fn = 'relativeHumidityFromDewPoint';
     const { air, dewPoint, unit } = fields(fn, input);
-    const air_C = readTemperature(fn, 'air', air, OVER_WATER);
-    const dewPoint_C = readTemperature(fn, 'dewPoint', dewPoint, OVER_WATER);
+    const air_C = readTemperature(fn, 'air', air, CLIMATE);
+    const dewPoint_C = readTemperature(fn, 'dewPoint', dewPoint, CLIMATE);
     if (dewPoint_C > air_C + 1e-9) {
       refuse(fn, 'conflict', ['dewPoint'], 'at or below the air temperature', dewPoint);
     }
-    const humidity = Math.min(1, Math.exp(lnOverWater(dewPoint_C) - lnOverWater(air_C)));
+    const humidity = Math.min(1, pressureOverWater(dewPoint_C) / pressureOverWater(air_C));
     return write(fn, humidity, SHARE, unit);
   },
 );

@@ -7,8 +7,8 @@ import { readChoice } from '../core/readPlain.ts';
 import { readTemperature } from '../core/temperature.ts';
 import type { ShareUnit } from '../core/unitCodes.ts';
 import { standardPressure, TROPOSPHERE } from './atmosphere.ts';
-import { LIQUID_WICK, OVER_WATER } from './limits.ts';
-import { lnOverWater } from './vapour.ts';
+import { LIQUID_WICK, CLIMATE } from './limits.ts';
+import { pressureOverWater } from './vapour.ts';
 
 /**
  * How the air moves past the wet wick: drawn by a fan at about 5 m/s, swung by hand, by natural draught of about
@@ -49,8 +49,8 @@ const COEFFICIENT: Readonly<Record<Psychrometer, (wetBulb_C: number) => number>>
  * ```
  * @units temperatures, pressure or length; answers share. A per kelvin: aspirated 0.000662, natural draught 0.0008,
  * still air 0.0012, sling 0.00066 (1 + 0.00115 t_w).
- * @validRange wet bulb from 0 to 60 °C (a wick of ice reads otherwise and is refused), at or below the air; air up to
- * 60 °C; altitude from −500 to 11000 m. Readings that leave no vapour in the air are refused.
+ * @validRange wet bulb from 0 to 100 °C (a wick of ice reads otherwise and is refused), at or below the air; air up to
+ * 100 °C; altitude from −500 to 11000 m. Readings that leave no vapour in the air are refused.
  * @monotone air -, wetBulb +, pressure -, altitude +
  * @accuracy As good as the coefficient: 0.6 % of humidity between a fan and a sling, 8 % to still air at 68/62 °F.
  * @source fao-56, ferrel-psychrometer, army-tm-5-3610-285-14
@@ -75,7 +75,7 @@ export const relativeHumidityFromWetBulb = /* @__PURE__ */ monotone(
   <U extends ShareUnit>(input: RelativeHumidityFromWetBulbInput<U>): Quantity<U> => {
     const fn = 'relativeHumidityFromWetBulb';
     const { air, wetBulb, psychrometer, pressure, altitude, unit } = fields(fn, input);
-    const air_C = readTemperature(fn, 'air', air, OVER_WATER);
+    const air_C = readTemperature(fn, 'air', air, CLIMATE);
     const wetBulb_C = readTemperature(fn, 'wetBulb', wetBulb, LIQUID_WICK);
     if (wetBulb_C > air_C + 1e-9) {
       refuse(fn, 'conflict', ['wetBulb'], 'at or below the air temperature', wetBulb);
@@ -89,7 +89,7 @@ export const relativeHumidityFromWetBulb = /* @__PURE__ */ monotone(
         ? read(fn, 'pressure', pressure, PRESSURE, POSITIVE)
         : standardPressure(read(fn, 'altitude', altitude, LENGTH, TROPOSPHERE));
     const cooling_Pa = coefficient(wetBulb_C) * pressure_Pa * Math.max(0, air_C - wetBulb_C);
-    const vapour_Pa = Math.exp(lnOverWater(wetBulb_C)) - cooling_Pa;
+    const vapour_Pa = pressureOverWater(wetBulb_C) - cooling_Pa;
     if (!(vapour_Pa > 0)) {
       refuse(
         fn,
@@ -99,6 +99,6 @@ export const relativeHumidityFromWetBulb = /* @__PURE__ */ monotone(
         wetBulb,
       );
     }
-    return write(fn, Math.min(1, vapour_Pa / Math.exp(lnOverWater(air_C))), SHARE, unit);
+    return write(fn, Math.min(1, vapour_Pa / pressureOverWater(air_C)), SHARE, unit);
   },
 );

@@ -4,8 +4,8 @@ import type { Quantity, Temperature } from '../core/quantity.ts';
 import { fields, write } from '../core/read.ts';
 import { readTemperature } from '../core/temperature.ts';
 import type { PressureUnit } from '../core/unitCodes.ts';
-import { OVER_ICE } from './limits.ts';
-import { lnOverIce } from './vapour.ts';
+import { ICE } from './limits.ts';
+import { pressureOverIce } from './vapour.ts';
 
 /** Input of {@link saturationPressureOverIce}. */
 export interface SaturationPressureOverIceInput<U extends PressureUnit = PressureUnit> {
@@ -43,7 +43,7 @@ export const saturationPressureOverIce = /* @__PURE__ */ monotone(
   { temperature: '+' },
   <U extends PressureUnit>(input: SaturationPressureOverIceInput<U>): Quantity<U> => {
     const { temperature, unit } = fields('saturationPressureOverIce', input);
-    const t_C = readTemperature('saturationPressureOverIce', 'temperature', temperature, OVER_ICE);
-    return write('saturationPressureOverIce', Math.exp(lnOverIce(t_C)), PRESSURE, unit);
+    const t_C = readTemperature('saturationPressureOverIce', 'temperature', temperature, ICE);
+    return write('saturationPressureOverIce', pressureOverIce(t_C), PRESSURE, unit);
   },
 );

@@ -4,8 +4,8 @@ import type { Quantity, Temperature } from '../core/quantity.ts';
 import { fields, write } from '../core/read.ts';
 import { readTemperature } from '../core/temperature.ts';
 import type { PressureUnit } from '../core/unitCodes.ts';
-import { OVER_WATER } from './limits.ts';
-import { lnOverWater } from './vapour.ts';
+import { LIQUID } from './limits.ts';
+import { pressureOverWater } from './vapour.ts';
 
 /** Input of {@link saturationPressureOverWater}. */
 export interface SaturationPressureOverWaterInput<U extends PressureUnit = PressureUnit> {
@@ -20,15 +20,19 @@ export interface SaturationPressureOverWaterInput<U extends PressureUnit = Press
  *
  * @formula
  * ```math
+ * p = \left(\frac{2C}{-B + \sqrt{B^2 - 4AC}}\right)^4 \text{ MPa} \quad \text{(IAPWS-IF97, equation 30)}
+ * ```
+ * ```math
  * \ln p = 54.842763 - \frac{6763.22}{T} - 4.21 \ln T + 0.000367\,T
  *   + \tanh(0.0415\,(T - 218.8)) \left(53.878 - \frac{1331.22}{T} - 9.44523 \ln T + 0.014025\,T\right)
+ *   \quad \text{below } -0.0088\,^\circ\text{C}
  * ```
  * @units temperature (T in kelvin, p in pascal); answers pressure.
- * @validRange temperature from −100 to 60 °C; supercooled below 0 °C. The curve is published up to 58.9 °C; from
- * there to 60 °C it is an extrapolation, compared with IAPWS-95.
+ * @validRange temperature from −100 °C, supercooled, to 373.946 °C, the critical point. The two curves change over
+ * where they meet.
  * @monotone temperature +
- * @accuracy Within 0.009 % of IAPWS-95 from 0.01 to 50 °C, 0.035 % at 60 °C.
- * @source murphy-koop-2005, iapws-r6-95
+ * @accuracy Within 0.009 % of IAPWS-95 from 0.01 to 100 °C; below, the curve of Murphy and Koop itself.
+ * @source iapws-r7-97, murphy-koop-2005, iapws-r6-95
  * @param input - Temperature and the unit wanted.
  * @returns The pressure in `input.unit`, not rounded.
  * @throws An {@link InputError} that names the field.
@@ -45,7 +49,7 @@ export const saturationPressureOverWater = /* @__PURE__ */ monotone(
   { temperature: '+' },
   <U extends PressureUnit>(input: SaturationPressureOverWaterInput<U>): Quantity<U> => {
     const { temperature, unit } = fields('saturationPressureOverWater', input);
-    const t_C = readTemperature('saturationPressureOverWater', 'temperature', temperature, OVER_WATER);
-    return write('saturationPressureOverWater', Math.exp(lnOverWater(t_C)), PRESSURE, unit);
+    const t_C = readTemperature('saturationPressureOverWater', 'temperature', temperature, LIQUID);
+    return write('saturationPressureOverWater', pressureOverWater(t_C), PRESSURE, unit);
   },
 );

@@ -6,8 +6,8 @@ import { fields, read, write } from '../core/read.ts';
 import { readFlag } from '../core/readPlain.ts';
 import { AT_ZERO_CELSIUS, readTemperature } from '../core/temperature.ts';
 import type { PressureUnit } from '../core/unitCodes.ts';
-import { CONCRETE } from './limits.ts';
-import { lnOverWater } from './vapour.ts';
+import { CLIMATE } from './limits.ts';
+import { pressureOverWater } from './vapour.ts';
 
 /** Input of {@link sealedPoreRise}. */
 export interface SealedPoreRiseInput<U extends PressureUnit = PressureUnit> {
@@ -31,11 +31,11 @@ export interface SealedPoreRiseInput<U extends PressureUnit = PressureUnit> {
  * \Delta p = p \left(\frac{T_{to}}{T_{from}} - 1\right) \; \bigl[\, + \, p_s(t_{to}) - p_s(t_{from}) \,\bigr]_{wet}
  * ```
  * @units temperatures (in kelvin), pressure; answers pressure, signed.
- * @validRange temperatures from −50 to 60 °C; pressure above 0.
+ * @validRange temperatures from −100 to 100 °C; pressure above 0.
  * @monotone from -, to +, pressure none
- * @accuracy An ideal gas; the vapour within 0.035 %. The vapour in the pore is counted into its pressure at the start.
+ * @accuracy An ideal gas; the vapour within 0.009 %. The vapour in the pore is counted into its pressure at the start.
  * No published figure: a ratio of temperatures and a difference of vapour pressures.
- * @source ideal-gas-law, murphy-koop-2005
+ * @source ideal-gas-law, iapws-r7-97
  * @param input - Temperatures, pressure, whether the pore is wet, and the unit wanted.
  * @returns The rise of pressure in `input.unit`, not rounded; below 0 the pore sucks.
  * @throws An {@link InputError} that names the field.
@@ -56,11 +56,11 @@ export const sealedPoreRise = /* @__PURE__ */ monotone(
   { from: '-', to: '+', pressure: 'none' },
   <U extends PressureUnit>(input: SealedPoreRiseInput<U>): Quantity<U> => {
     const { from, to, pressure, wet, unit } = fields('sealedPoreRise', input);
-    const from_C = readTemperature('sealedPoreRise', 'from', from, CONCRETE);
-    const to_C = readTemperature('sealedPoreRise', 'to', to, CONCRETE);
+    const from_C = readTemperature('sealedPoreRise', 'from', from, CLIMATE);
+    const to_C = readTemperature('sealedPoreRise', 'to', to, CLIMATE);
     const pressure_Pa = read('sealedPoreRise', 'pressure', pressure, PRESSURE, POSITIVE);
     const vapour_Pa = readFlag('sealedPoreRise', 'wet', wet)
-      ? Math.exp(lnOverWater(to_C)) - Math.exp(lnOverWater(from_C))
+      ? pressureOverWater(to_C) - pressureOverWater(from_C)
       : 0;
     const air_Pa = (pressure_Pa * (to_C - from_C)) / (from_C + AT_ZERO_CELSIUS.K);
     return write('sealedPoreRise', air_Pa + vapour_Pa, PRESSURE, unit);

@@ -8,7 +8,7 @@ import { fields, readOr, refuse, write } from '../core/read.ts';
 import { readObject } from '../core/readPlain.ts';
 import { readTemperature } from '../core/temperature.ts';
 import type { TemperatureDifferenceUnit } from '../core/unitCodes.ts';
-import { CONCRETE, TEMPERATURE_ERROR } from './limits.ts';
+import { CLIMATE, TEMPERATURE_ERROR } from './limits.ts';
 
 /** The temperature of the floor at a time. */
 export interface SurfaceReading {
@@ -75,7 +75,7 @@ const CONDENSATION: Readonly<Record<Trend, Verdict>> = {
  * \Delta t = t_{later} - t_{earlier}
  * ```
  * @units temperatures, instants, temperature difference; answers temperature difference and time.
- * @validRange temperatures from −50 to 60 °C; later after earlier.
+ * @validRange temperatures from −100 to 100 °C; later after earlier.
  * @accuracy Exact; two readings say nothing of what lies between them.
  * @source mil-hdbk-1110, jpcl-blistering-2007, common-practice
  * @param input - Two readings, what the instrument cannot tell, and the unit of the change.
@@ -100,7 +100,7 @@ export function slabTrend<U extends TemperatureDifferenceUnit>(input: SlabTrendI
     const { at, surface } = readObject(fn, key, given);
     return {
       ms: readInstant(fn, 'at', at, [key]).ms,
-      surface_C: readTemperature(fn, 'surface', surface, CONCRETE, [key]),
+      surface_C: readTemperature(fn, 'surface', surface, CLIMATE, [key]),
     };
   };
   const first = reading('earlier', earlier);

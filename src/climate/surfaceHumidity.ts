@@ -5,8 +5,8 @@ import type { Quantity, Share, Temperature } from '../core/quantity.ts';
 import { fields, read, write } from '../core/read.ts';
 import { readTemperature } from '../core/temperature.ts';
 import type { ShareUnit } from '../core/unitCodes.ts';
-import { OVER_WATER } from './limits.ts';
-import { lnOverWater } from './vapour.ts';
+import { CLIMATE } from './limits.ts';
+import { pressureOverWater } from './vapour.ts';
 
 /** Input of {@link surfaceHumidity}. */
 export interface SurfaceHumidityInput<U extends ShareUnit = ShareUnit> {
@@ -28,10 +28,10 @@ export interface SurfaceHumidityInput<U extends ShareUnit = ShareUnit> {
  * \varphi_{surface} = \varphi \, \frac{p_s(t)}{p_s(t_{surface})}
  * ```
  * @units temperatures, share; answers share.
- * @validRange temperatures from −100 to 60 °C, humidity above 0 and up to 100 %. The answer may be above 100 %.
+ * @validRange temperatures from −100 to 100 °C, humidity above 0 and up to 100 %. The answer may be above 100 %.
  * @monotone air +, relativeHumidity +, surface -
- * @accuracy Within 0.05 % of humidity of IAPWS-95 over temperatures of −20 to 60 °C.
- * @source murphy-koop-2005, iapws-r6-95, ufgs-09970
+ * @accuracy Within 0.02 % of humidity of IAPWS-95 and Murphy and Koop from −20 to 60 °C.
+ * @source iapws-r7-97, murphy-koop-2005, iapws-r6-95, ufgs-09970
  * @param input - Air, its humidity, the floor and the unit wanted.
  * @returns The relative humidity at the floor in `input.unit`, not rounded.
  * @throws An {@link InputError} that names the field.
@@ -51,10 +51,10 @@ export const surfaceHumidity = /* @__PURE__ */ monotone(
   { air: '+', relativeHumidity: '+', surface: '-' },
   <U extends ShareUnit>(input: SurfaceHumidityInput<U>): Quantity<U> => {
     const { air, relativeHumidity, surface, unit } = fields('surfaceHumidity', input);
-    const air_C = readTemperature('surfaceHumidity', 'air', air, OVER_WATER);
+    const air_C = readTemperature('surfaceHumidity', 'air', air, CLIMATE);
     const humidity = read('surfaceHumidity', 'relativeHumidity', relativeHumidity, SHARE, PART_OR_WHOLE);
-    const surface_C = readTemperature('surfaceHumidity', 'surface', surface, OVER_WATER);
-    const atSurface = humidity * Math.exp(lnOverWater(air_C) - lnOverWater(surface_C));
+    const surface_C = readTemperature('surfaceHumidity', 'surface', surface, CLIMATE);
+    const atSurface = (humidity * pressureOverWater(air_C)) / pressureOverWater(surface_C);
     return write('surfaceHumidity', atSurface, SHARE, unit);
   },
 );

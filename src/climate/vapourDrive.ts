@@ -5,8 +5,8 @@ import type { Quantity, Share, Temperature } from '../core/quantity.ts';
 import { fields, read, write } from '../core/read.ts';
 import { readTemperature } from '../core/temperature.ts';
 import type { PressureUnit } from '../core/unitCodes.ts';
-import { OVER_WATER } from './limits.ts';
-import { lnOverWater } from './vapour.ts';
+import { CLIMATE } from './limits.ts';
+import { pressureOverWater } from './vapour.ts';
 
 /** Input of {@link vapourDrive}. */
 export interface VapourDriveInput<U extends PressureUnit = PressureUnit> {
@@ -30,10 +30,10 @@ export interface VapourDriveInput<U extends PressureUnit = PressureUnit> {
  * \Delta p = \varphi_{below}\,p_s(t_{below}) - \varphi_{above}\,p_s(t_{above})
  * ```
  * @units temperatures, shares; answers pressure, signed.
- * @validRange temperatures from −100 to 60 °C, humidities above 0 and up to 100 %.
+ * @validRange temperatures from −100 to 100 °C, humidities above 0 and up to 100 %.
  * @monotone belowTemperature +, belowHumidity +, aboveTemperature -, aboveHumidity -
- * @accuracy Each vapour pressure within 0.035 %; what the ground is really at is the larger doubt.
- * @source murphy-koop-2005, ashrae-fundamentals-2017
+ * @accuracy Each vapour pressure within 0.009 %; what the ground is really at is the larger doubt.
+ * @source iapws-r7-97, murphy-koop-2005, ashrae-fundamentals-2017
  * @param input - Temperature and humidity on both sides, and the unit wanted.
  * @returns The difference of vapour pressures in `input.unit`, upward positive, not rounded.
  * @throws An {@link InputError} that names the field.
@@ -56,11 +56,11 @@ export const vapourDrive = /* @__PURE__ */ monotone(
   <U extends PressureUnit>(input: VapourDriveInput<U>): Quantity<U> => {
     const fn = 'vapourDrive';
     const { belowTemperature, belowHumidity, aboveTemperature, aboveHumidity, unit } = fields(fn, input);
-    const below_C = readTemperature(fn, 'belowTemperature', belowTemperature, OVER_WATER);
+    const below_C = readTemperature(fn, 'belowTemperature', belowTemperature, CLIMATE);
     const below = read(fn, 'belowHumidity', belowHumidity, SHARE, PART_OR_WHOLE);
-    const above_C = readTemperature(fn, 'aboveTemperature', aboveTemperature, OVER_WATER);
+    const above_C = readTemperature(fn, 'aboveTemperature', aboveTemperature, CLIMATE);
     const above = read(fn, 'aboveHumidity', aboveHumidity, SHARE, PART_OR_WHOLE);
-    const drive_Pa = below * Math.exp(lnOverWater(below_C)) - above * Math.exp(lnOverWater(above_C));
+    const drive_Pa = below * pressureOverWater(below_C) - above * pressureOverWater(above_C);
     return write(fn, drive_Pa, PRESSURE, unit);
   },
 );

@@ -14,7 +14,7 @@ export interface BaseInstant {
 }
 
 const FORM =
-  /^([1-9]\d{3})-(\d\d)-(\d\d)T([01]\d|2[0-3]):([0-5]\d)(?::([0-5]\d)(?:\.(\d{1,3}))?)?(?:Z|([+-])(0\d|1[0-4]):([0-5]\d))$/;
+  /^([1-9]\d{3})-(0[1-9]|1[0-2])-(\d\d)T([01]\d|2[0-3]):([0-5]\d)(?::([0-5]\d)(?:\.(\d{1,3}))?)?(?:Z|([+-])(0\d|1[0-4]):([0-5]\d))$/;
 
 /** Reads the instant in the field `key`. A day that the calendar does not have and a time without offset are refused. */
 export function readInstant(
