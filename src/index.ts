@@ -5,4 +5,5 @@
 export * from './climate/index.ts';
 export * from './core/index.ts';
 export * from './film/index.ts';
+export * from './moisture/index.ts';
 export * from './units/index.ts';

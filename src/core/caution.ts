@@ -20,6 +20,28 @@ export type CautionCode =
   | 'measure-before-laying'
   | 'carbon-monoxide'
   | 'blush-from-heater'
+  // moisture
+  | 'moisture-over-limit'
+  | 'moisture-undecided'
+  | 'too-few-tests'
+  | 'exposure-outside-window'
+  | 'equilibration-too-short'
+  | 'probe-too-shallow'
+  | 'worst-test-governs'
+  | 'service-climate'
+  | 'methods-not-converted'
+  | 'silica-dust-from-testing'
+  | 'sheet-shows-moisture'
+  | 'dwell-too-short'
+  | 'sheet-is-no-measurement'
+  | 'alkalinity-not-within-limit'
+  | 'alkalinity-not-corrected'
+  | 'barrier-needed'
+  | 'barrier-undecided'
+  | 'beyond-barrier'
+  | 'fit-by-moisture-only'
+  | 'drying-rules-disagree'
+  | 'no-vapour-retarder'
   // order
   | 'leftover-material';
 

@@ -152,6 +152,11 @@ describe('windows', () => {
       from: '2025-10-14T07:00:00+02:00',
       until: '2025-10-14T09:00:00+02:00',
     });
+    const west = windows([
+      { ...margin(0, 5), at: '2025-10-14T07:00:30.25-03:30' },
+      { ...margin(0, 5), at: '2025-10-14T11:00:30.25-03:30' },
+    ]);
+    expect(west.latestStart).toBe('2025-10-14T09:00:30.250-03:30');
   });
 });
 
@@ -301,6 +306,12 @@ it('agrees with looking at every minute', () => {
     ),
     { numRuns: 60, seed: 11 },
   );
+});
+
+it('no change at all is steady, or undecided where the thermometer could not tell', () => {
+  const flat = { earlier: margin(0, 5), later: margin(4, 5), unit: 'deltaC' } as const;
+  expect(climate.slabTrend(flat).trend).toBe('steady');
+  expect(climate.slabTrend({ ...flat, changeError: K(0.5) }).trend).toBe('undecided');
 });
 
 describe('bad input', () => {
