@@ -7,10 +7,9 @@ export const TROPOSPHERE: Limits = {
   words: ' from -500 m to 11000 m',
 };
 
-/** Gravity and molar mass over gas constant and lapse rate. */
-const EXPONENT = (9.80665 * 0.0289644) / (8.31432 * 0.0065);
-
 /** Pressure in Pa of the standard atmosphere at a geopotential height. */
 export function standardPressure(altitude_m: number): number {
-  return 101325 * Math.pow((288.15 - 0.0065 * altitude_m) / 288.15, EXPONENT);
+  // Gravity and molar mass of air over gas constant and lapse rate.
+  const exponent = (9.80665 * 0.0289644) / (8.31432 * 0.0065);
+  return 101325 * Math.pow((288.15 - 0.0065 * altitude_m) / 288.15, exponent);
 }

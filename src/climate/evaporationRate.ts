@@ -24,9 +24,8 @@ export interface EvaporationRateInput<U extends VapourEmissionUnit = VapourEmiss
 const CHART: Limits = { least: -0.0000000001, most: 60.0000000001, words: ' from 0 °C to 60 °C' };
 /** Winds of the chart. */
 const WIND: Limits = { least: 0, most: 11.1760000001, words: ' from 0 to 25 mph' };
-/** The units of the chart in base units. */
+/** The wind of the chart in base units. */
 const MPH = 0.44704;
-const LB_FT2_H = (453.59237 * 24) / 0.09290304;
 
 /**
  * How fast water leaves the surface of fresh, wet concrete, by the chart of ACI 305.
@@ -70,6 +69,7 @@ export const evaporationRate = /* @__PURE__ */ monotone(
     const wind_mph = read('evaporationRate', 'wind', wind, SPEED, WIND) / MPH;
     const rate_lbft2h =
       (Math.pow(concrete_F, 2.5) - humidity * Math.pow(air_F, 2.5)) * (1 + 0.4 * wind_mph) * 1e-6;
-    return write('evaporationRate', rate_lbft2h * LB_FT2_H, VAPOUR_EMISSION, unit);
+    const rate_gm2d = (rate_lbft2h * 453.59237 * 24) / 0.09290304;
+    return write('evaporationRate', rate_gm2d, VAPOUR_EMISSION, unit);
   },
 );

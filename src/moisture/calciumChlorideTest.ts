@@ -35,10 +35,9 @@ export interface CalciumChlorideTestInput<U extends VapourEmissionUnit = VapourE
   readonly exposureError?: Time | undefined;
 }
 
-const HOUR_S = 3600;
-/** The window of the method, with room for round-off. */
-const SHORTEST_S = 60 * HOUR_S * (1 - 1e-12);
-const LONGEST_S = 72 * HOUR_S * (1 + 1e-12);
+/** The window of 60 to 72 h, with room for round-off. */
+const SHORTEST_S = 215_999.999_999;
+const LONGEST_S = 259_200.000_001;
 
 /**
  * Whether the vapour that leaves the slab is within what the system allows, by dishes of calcium chloride.

@@ -53,7 +53,7 @@ const DAY_S = 86_400;
 const INCH_M = 0.0254;
 const MM_M = 0.001;
 /** A twelfth of a year of 365.25 days. */
-const MONTH_S = 30.4375 * DAY_S;
+const MONTH_S = 2_629_800;
 
 /** What a rule is asked. */
 interface Slab {
@@ -75,7 +75,8 @@ const LABORATORY: readonly (readonly [waterCement: number, days: number])[] = [
 ];
 /** The same with water vapour below, which was published for one concrete. */
 const WET_BELOW = { waterCement: 0.5, days: 144 };
-const LABORATORY_SLAB_M = 4 * INCH_M;
+/** 4 in. */
+const LABORATORY_SLAB_M = 0.1016;
 
 /** A rule answers seconds, or nothing where it does not apply. */
 interface Rule {
@@ -127,7 +128,7 @@ const RULES: readonly Rule[] = [
 
 const BELOW = { 'vapour retarder': true, 'wet ground': true } as const;
 /** Slabs and screeds of floors. */
-const SLAB: Limits = { least: 0.01 * (1 - 1e-12), most: 1 * (1 + 1e-12), words: ' from 10 mm to 1 m' };
+const SLAB: Limits = { least: 0.009999999999, most: 1.000000000001, words: ' from 10 mm to 1 m' };
 
 /**
  * How long a slab may take to dry, by published rules that disagree by a factor of two and more.

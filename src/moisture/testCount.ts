@@ -28,11 +28,11 @@ export interface TestCount {
  *
  * @formula
  * ```math
- * n = n_1 + n_2 \left\lceil \frac{\max(0, A - A_1)}{A_2} \right\rceil
+ * n = n_1 + n_2 \left\lceil \frac{\max(0, A - A_1)}{A_1} \right\rceil
  * ```
  * @units area; answers a count.
  * @validRange floorArea above 0 and up to 1e9 m². The areas are those of the US methods, in square feet.
- * @accuracy Exact: counted in decimals, so that a floor of exactly 2000 ft² asks for 4 and not for 5.
+ * @accuracy Exact: an area of 12 equal digits is equal, so that 2000 ft² ask for 4 and not for 5, in any unit.
  * @source california-dmv-flooring, astm-f1869, astm-f2170, astm-d4263, astm-d4262
  * @param input - Method and area.
  * @returns The number of tests with its rule.
