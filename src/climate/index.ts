@@ -4,6 +4,7 @@
  */
 export { ambientLimits } from './ambientLimits.ts';
 export type { AmbientLimits, AmbientLimitsInput, LimitFinding } from './ambientLimits.ts';
+export type { ClosedReading, ClosedReason } from './closedReadings.ts';
 export type { Bounds, LayingCondition, LayingConditions, LayingLimits } from './conditions.ts';
 export { dewPoint } from './dewPoint.ts';
 export type { DewPointInput } from './dewPoint.ts';
@@ -18,8 +19,6 @@ export type { HeaterExhaust, HeaterExhaustInput, HeaterFuel } from './heaterExha
 export type { InstrumentErrors } from './instruments.ts';
 export { layingWindows } from './layingWindows.ts';
 export type {
-  ClosedReading,
-  ClosedReason,
   LayingTrend,
   LayingWindow,
   LayingWindows,

@@ -1,4 +1,3 @@
-import { judge, type Verdict } from '../core/assessment.ts';
 import type { Basis, Caution, CautionCode } from '../core/caution.ts';
 import { TEMPERATURE_DIFFERENCE, TIME } from '../core/dimensions.ts';
 import { echo } from '../core/echo.ts';
@@ -7,20 +6,12 @@ import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import type { Quantity, TemperatureDifference, Time } from '../core/quantity.ts';
 import { fields, read, write } from '../core/read.ts';
 import { readChoice } from '../core/readPlain.ts';
-import { readLimits, type LayingCondition, type LayingLimits } from './conditions.ts';
+import { closedReadings, type ClosedReading } from './closedReadings.ts';
+import { readLimits, type LayingLimits } from './conditions.ts';
+import { drySpans } from './film.ts';
 import { readErrors, type InstrumentErrors } from './instruments.ts';
-import { readSeries, type ClimateReading, type Column, type Series } from './series.ts';
-import {
-  intersect,
-  joined,
-  lastNotAbove,
-  lineReader,
-  moment,
-  notBelowZero,
-  spanFinder,
-  type Interval,
-  type Span,
-} from './spans.ts';
+import { readSeries, spansOf, type ClimateReading } from './series.ts';
+import { intersect, joined, lastNotAbove, lineReader, moment, type Interval } from './spans.ts';
 
 /** What the floor must be doing while it is laid. */
 export type LayingTrend = 'falling or steady' | 'rising';
@@ -53,45 +44,6 @@ export interface LayingWindow {
   readonly length: Quantity<'h'>;
   /** When the film of the latest start is no longer sensitive to dew. */
   readonly sensitiveUntil: Instant;
-}
-
-/** Why laying may not start at a reading. */
-export type ClosedReason =
-  | {
-      /** The margin over the dew point is too small to lay, or may be. */
-      readonly code: 'dew-margin';
-      readonly verdict: Verdict;
-      /** Room to the margin asked for, in its unit. */
-      readonly gap: TemperatureDifference;
-    }
-  | {
-      /** A limit of the product is not met, or may not be. */
-      readonly code: 'product-limit';
-      readonly verdict: Verdict;
-      readonly of: LayingCondition;
-      readonly end: 'least' | 'most';
-    }
-  | {
-      /** The floor is going the wrong way. */
-      readonly code: 'slab-trend';
-    }
-  | {
-      /** Laid now, the film would still be sensitive when the margin is lost, or when nothing more is known. */
-      readonly code: 'film-still-sensitive';
-      /** Up to when the margin is known to hold; nothing where it does not hold now. */
-      readonly marginUntil?: Instant | undefined;
-      /** What ends it. */
-      readonly because: 'dew' | 'gap in readings' | 'end of readings';
-      /** A film laid by then would no longer be sensitive in time; it may lie before the floor was open. */
-      readonly startBy?: Instant | undefined;
-    };
-
-/** A reading at which laying may not start. */
-export interface ClosedReading {
-  /** When it was read. */
-  readonly at: Instant;
-  /** Why; never empty. */
-  readonly reasons: readonly ClosedReason[];
 }
 
 /** A time between two readings of which nothing is known. It counts as closed. */
@@ -198,50 +150,17 @@ export function layingWindows(input: LayingWindowsInput): LayingWindows {
 
   const instant = (t: number) =>
     writeInstant({ ms: t, offset_min: series.offset_min[lastNotAbove(ms, t)] as number });
-  const filmReason = (span: DrySpan): ClosedReason => {
-    const last = lastNotAbove(ms, span.to);
-    const because =
-      last === at.length - 1
-        ? 'end of readings'
-        : span.to === ms[last] && !intervals[last]
-          ? 'gap in readings'
-          : 'dew';
-    return {
-      code: 'film-still-sensitive',
-      because,
-      marginUntil: instant(Math.floor(span.to)),
-      ...(span.startBy >= (ms[0] as number) && { startBy: instant(Math.floor(span.startBy)) }),
-    };
-  };
-  const filmReasons = new Map(dry.map((span) => [span, filmReason(span)]));
-  /** Of a reading at which no margin is known to hold for any time at all. */
-  const atOnce = (i: number): ClosedReason => ({
-    code: 'film-still-sensitive',
-    because: (intervals[i - 1] ?? intervals[i]) ? 'dew' : 'gap in readings',
-  });
-  const reasonsAt = (i: number, span: DrySpan | undefined): ClosedReason[] => {
-    const reasons: ClosedReason[] = [];
-    const dew = verdictOf(margin, i, toLay_K);
-    if (dew !== 'meets') {
-      const gap = write(fn, (margin.room[i] as number) - toLay_K, TEMPERATURE_DIFFERENCE, marginToLay.unit);
-      reasons.push({ code: 'dew-margin', verdict: dew, gap });
-    }
-    limits.forEach(({ of, end }, k) => {
-      const verdict = verdictOf(series.limits[k] as Column, i, 0);
-      if (verdict !== 'meets') reasons.push({ code: 'product-limit', verdict, of, end });
-    });
-    if (goesWrong(Math.min(i, at.length - 2))) reasons.push({ code: 'slab-trend' });
-    if (span && (ms[i] as number) > span.startBy) reasons.push(filmReasons.get(span) as ClosedReason);
-    if (!span && dew === 'meets') reasons.push(atOnce(i));
-    return reasons;
-  };
-
-  const closed: ClosedReading[] = [];
-  const windowAt = spanFinder(open);
-  const dryAt = spanFinder(dry);
-  at.forEach((when, i) => {
-    const t = ms[i] as number;
-    if (!windowAt(t)) closed.push({ at: when, reasons: reasonsAt(i, dryAt(t)) });
+  const closed = closedReadings({
+    fn,
+    series,
+    intervals,
+    limits,
+    toLay_K,
+    unit: marginToLay.unit,
+    goesWrong,
+    open,
+    dry,
+    instant,
   });
 
   const curedAt = lineReader(ms, series.cured);
@@ -265,33 +184,6 @@ export function layingWindows(input: LayingWindowsInput): LayingWindows {
   };
 }
 
-/** A time through which the margin holds that the film asks for. */
-interface DrySpan extends Span {
-  /** The last moment at which a film can be laid and be through in time, whatever else is asked. */
-  readonly startBy: number;
-}
-
-/** Adds to each span until when a film must be laid: one whole sensitive time before its end. */
-function drySpans({ ms, cured }: Series, spans: readonly Span[]): DrySpan[] {
-  const curedAt = lineReader(ms, cured);
-  const timeAt = lineReader(cured, ms);
-  return spans.map(({ from, to }) => ({ from, to, startBy: moment(timeAt(curedAt(to) - 1)) }));
-}
-
-/** Where there is at least this much room, with the instruments off against the floor. */
-function spansOf(intervals: readonly Interval[], { room, down, scale }: Column, least: number): Span[] {
-  const worst = (i: number) => {
-    const left = (room[i] as number) - (down[i] as number) - least;
-    return Math.abs(left) <= 1e-12 * scale ? 0 : left;
-  };
-  return joined(intervals, (interval, i) => notBelowZero(interval, worst(i), worst(i + 1)));
-}
-
-function verdictOf({ room, down, up, scale }: Column, i: number, least: number): Verdict {
-  const gap = (room[i] as number) - least;
-  return judge(gap, (gap < 0 ? up[i] : down[i]) as number, scale);
-}
-
 function cautionsOf(windows: number, gaps: number, longestGap: Time): Caution[] {
   const about = (code: CautionCode, severity: Caution['severity']): Caution => ({
     code,
@@ -311,7 +203,7 @@ function basisOf(fn: string, { marginToLay, marginWhileSensitive, longestGap }: 
     {
       id: 'windows',
       function: `climate.${fn}`,
-      formula: 'margin at the start, and the smaller one until the sensitive time has passed',
+      formula: 'marginToLay at the start, marginWhileSensitive until the sensitive time has passed',
       inputs: {
         marginToLay: echo(marginToLay),
         marginWhileSensitive: echo(marginWhileSensitive),

@@ -8,6 +8,7 @@ import { readCondition, roomTo, type BaseLimit } from './conditions.ts';
 import type { BaseErrors } from './instruments.ts';
 import { SENSITIVE_TIME } from './limits.ts';
 import { MARGIN_SCALE, marginOf } from './margin.ts';
+import { joined, notBelowZero, type Interval, type Span } from './spans.ts';
 
 /** The climate at a time, read or forecast. */
 export interface ClimateReading {
@@ -114,4 +115,17 @@ export function readSeries(
     speedBefore = speed;
   }
   return series;
+}
+
+/** Where there is at least this much room, with the instruments off against the floor. */
+export function spansOf(
+  intervals: readonly Interval[],
+  { room, down, scale }: Column,
+  least: number,
+): Span[] {
+  const worst = (i: number) => {
+    const left = (room[i] as number) - (down[i] as number) - least;
+    return Math.abs(left) <= 1e-12 * scale ? 0 : left;
+  };
+  return joined(intervals, (interval, i) => notBelowZero(interval, worst(i), worst(i + 1)));
 }

@@ -6,7 +6,7 @@ import { refuseType } from './readPlain.ts';
 export type Instant = string;
 
 /** A moment in numbers. */
-export interface BaseInstant {
+interface BaseInstant {
   /** Milliseconds since 1970 UTC. */
   readonly ms: number;
   /** Offset from UTC in minutes, kept for the way back. */

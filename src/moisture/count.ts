@@ -8,7 +8,7 @@ import { read } from '../core/read.ts';
 export type MoistureMethod = 'calcium chloride' | 'in-slab humidity' | 'plastic sheet' | 'alkalinity';
 
 /** Tests for the first area, and for each further area of the same size or part of one. */
-export interface CountRule {
+interface CountRule {
   readonly first: number;
   readonly further: number;
   /** In ft². */

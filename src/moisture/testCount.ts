@@ -4,6 +4,7 @@ import type { Area } from '../core/quantity.ts';
 import { fields } from '../core/read.ts';
 import { readChoice } from '../core/readPlain.ts';
 import { COUNT_RULES, testsFor, type MoistureMethod } from './count.ts';
+import { testNotes } from './worst.ts';
 
 /** Input of {@link testCount}. */
 export interface TestCountInput {
@@ -52,7 +53,7 @@ export function testCount(input: TestCountInput): TestCount {
   const count = testsFor('testCount', method, floorArea);
   return {
     count,
-    cautions: [],
+    cautions: testNotes(source),
     basis: [
       {
         id: 'count',

@@ -17,7 +17,7 @@ export interface Reading {
 }
 
 /** What the readings say together. */
-export interface Worst {
+interface Worst {
   readonly verdict: Verdict;
   /** Place of the reading that governs. */
   readonly governing: number;

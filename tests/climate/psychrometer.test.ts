@@ -91,3 +91,22 @@ it('the standard atmosphere agrees with a general-purpose library', () => {
     expect(Math.abs(ours - psychrolib.GetStandardAtmPressure(altitude))).toBeLessThan(1);
   }
 });
+
+it.each([
+  ['aspirated', 0.0662],
+  ['natural draught', 0.08],
+  ['still air', 0.12],
+  ['sling', 0.066 * (1 + 0.00115 * 20)],
+] as const)('%s has the published psychrometric constant at 100 kPa: %d kPa/K', (psychrometer, kPaPerK) => {
+  const saturated = (t: number) =>
+    climate.saturationPressureOverWater({ temperature: C(t), unit: 'kPa' }).value;
+  const humidity = climate.relativeHumidityFromWetBulb({
+    air: C(25),
+    wetBulb: C(20),
+    psychrometer,
+    pressure: { value: 100, unit: 'kPa' },
+    unit: 'fraction',
+  });
+  const constant = (saturated(20) - humidity.value * saturated(25)) / 5;
+  expect(Math.abs(constant / kPaPerK - 1)).toBeLessThan(1e-12);
+});
