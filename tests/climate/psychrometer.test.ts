@@ -110,3 +110,16 @@ it.each([
   const constant = (saturated(20) - humidity.value * saturated(25)) / 5;
   expect(Math.abs(constant / kPaPerK - 1)).toBeLessThan(1e-12);
 });
+
+it('meets the dew point that a handbook reads off its chart at 100 and 65 °F', () => {
+  const relativeHumidity = climate.relativeHumidityFromWetBulb({
+    air: F(100),
+    wetBulb: F(65),
+    psychrometer: 'aspirated',
+    pressure: { value: 14.696, unit: 'psi' },
+    unit: '%',
+  });
+  expect(Math.abs(climate.dewPoint({ air: F(100), relativeHumidity, unit: 'degF' }).value - 40)).toBeLessThan(
+    1,
+  );
+});
