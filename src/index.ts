@@ -10,6 +10,7 @@ export * from './core/index.ts';
 export * from './cure/index.ts';
 export * from './film/index.ts';
 export * from './mix/index.ts';
+export * from './moisture/index.ts';
 export * from './order/index.ts';
-export * from './units/index.ts';
 export * from './plan/index.ts';
+export * from './units/index.ts';

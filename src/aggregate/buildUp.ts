@@ -5,7 +5,7 @@ import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import type { Density, Length, MassPerArea, Quantity } from '../core/quantity.ts';
 import { readRange, type BaseRange, type Range, type Ranged } from '../core/range.ts';
 import { fields, read, refuse, write } from '../core/read.ts';
-import { readList, readTextOr } from '../core/readPlain.ts';
+import { readObjects, readTextOr } from '../core/readPlain.ts';
 import type { LengthUnit } from '../core/unitCodes.ts';
 
 /** One layer of a floor: film, or sand in it, or both. */
@@ -82,7 +82,7 @@ export interface BuildUp<U extends LengthUnit = LengthUnit> {
  */
 export function buildUp<U extends LengthUnit>(input: BuildUpInput<U>): BuildUp<U> {
   const { layers, nominal, unit } = fields('buildUp', input);
-  const read_m = readList('buildUp', 'layers', layers, 0).map(readLayer);
+  const read_m = readObjects('buildUp', 'layers', layers, 0).map(readLayer);
   if (read_m.length === 0) refuse('buildUp', 'out-of-range', ['layers'], 'at least one layer', layers);
   const total_m = read_m.map(({ thickness_m }) => thickness_m).reduce(plus);
 

@@ -5,7 +5,7 @@ import { inside } from '../core/inside.ts';
 import { POSITIVE } from '../core/limits.ts';
 import type { Area, Length, Quantity } from '../core/quantity.ts';
 import { fields, read, refuse, write } from '../core/read.ts';
-import { readChoice, readList } from '../core/readPlain.ts';
+import { readChoice, readObjects } from '../core/readPlain.ts';
 import type { VolumeUnit } from '../core/unitCodes.ts';
 import { crackVolume, type CrackVolumeInput } from './crackVolume.ts';
 import { spallVolume, type SpallVolumeInput } from './spallVolume.ts';
@@ -96,12 +96,12 @@ export function repairVolume<U extends VolumeUnit>(input: RepairVolumeInput<U>):
   const { cracks = [], spalls = [], slabThickness, unit } = fields('repairVolume', input);
   read('repairVolume', 'slabThickness', slabThickness, LENGTH, POSITIVE);
   const sums = { hairline: 0, chased: 0, moving: 0, spalls: 0 };
-  readList('repairVolume', 'cracks', cracks, 0).forEach((crack, i) => {
+  readObjects('repairVolume', 'cracks', cracks, 0).forEach((crack, i) => {
     const path = ['cracks', i];
     const volume = inside('repairVolume', path, () => crackVolume({ ...crack, slabThickness, unit: 'm3' }));
     sums[readChoice('repairVolume', 'class', crack.class, CLASSES, path)] += volume.value;
   });
-  readList('repairVolume', 'spalls', spalls, 0).forEach((group, i) => {
+  readObjects('repairVolume', 'spalls', spalls, 0).forEach((group, i) => {
     const path = ['spalls', i];
     const volume = inside('repairVolume', path, () => spallVolume({ ...group, slabThickness, unit: 'm3' }));
     sums.spalls += volume.value * floorPerSample(group, path);

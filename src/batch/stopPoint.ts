@@ -4,7 +4,7 @@ import { AREA, TIME, WORK_RATE } from '../core/dimensions.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import type { Area, Quantity, Time, WorkRate } from '../core/quantity.ts';
 import { fields, read, readOr, refuse, write } from '../core/read.ts';
-import { readList, readName } from '../core/readPlain.ts';
+import { readObjects, readName } from '../core/readPlain.ts';
 import type { AreaUnit } from '../core/unitCodes.ts';
 
 /** A line at which the work can stop: a joint, a door, a steel edge. */
@@ -84,7 +84,7 @@ export function stopPoint<U extends AreaUnit>(input: StopPointInput<U>): StopPoi
   if (reserve_s >= left_s) refuse(fn, 'conflict', ['reserve'], 'shorter than timeLeft', reserve);
   const reach_m2 = (left_s - reserve_s) * read(fn, 'rate', rate, WORK_RATE, POSITIVE);
   let upTo_m2 = 0;
-  const lines = readList(fn, 'stops', stops, 1).map(({ name, area }, i) => {
+  const lines = readObjects(fn, 'stops', stops, 1).map(({ name, area }, i) => {
     upTo_m2 += read(fn, 'area', area, AREA, POSITIVE, ['stops', i]);
     return { name: readName(fn, 'name', name, ['stops', i]), upTo_m2 };
   });

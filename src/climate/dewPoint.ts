@@ -5,7 +5,7 @@ import type { Quantity, Share, Temperature } from '../core/quantity.ts';
 import { fields, read } from '../core/read.ts';
 import { readTemperature, writeTemperature } from '../core/temperature.ts';
 import type { TemperatureUnit } from '../core/unitCodes.ts';
-import { OVER_WATER } from './limits.ts';
+import { CLIMATE } from './limits.ts';
 import { dewPointOf } from './vapour.ts';
 
 /** Input of {@link dewPoint}. */
@@ -22,20 +22,18 @@ export interface DewPointInput<U extends TemperatureUnit = TemperatureUnit> {
  * The temperature at which air begins to wet what it touches, when it is cooled and nothing else changes.
  *
  * Over liquid water at every temperature, as weather services and hygrometers mean it; below freezing the frost
- * point, which is over ice, is the higher of the two.
+ * point, which is over ice, is the higher of the two. The pressures are those of `saturationPressureOverWater`.
  *
  * @formula
  * ```math
  * p_s(t_d) = \varphi \, p_s(t)
  * ```
  * @units temperature, share; answers temperature.
- * @validRange air from −100 to 60 °C, humidity above 0 and up to 100 %, dew point above −150 °C. The curve is
- * published from −150 to 58.9 °C; from there to 60 °C it is an extrapolation, compared with IAPWS-95.
+ * @validRange air from −100 to 100 °C, humidity above 0 and up to 100 %, dew point above −150 °C.
  * @monotone air +, relativeHumidity +
- * @accuracy Within 0.0081 K of IAPWS-95 (below 0.01 °C of Murphy and Koop itself) for air from −20 to 60 °C and 5 to
- * 100 %, and within 0.0021 K for air from 0 to 50 °C and 20 to 100 %; the way back through the curve adds at most
- * 5e-6 K. 2 % of humidity move it by 0.3 to 0.8 K, far more than any formula.
- * @source murphy-koop-2005, iapws-r6-95
+ * @accuracy Within 0.0015 K of IAPWS-95, below 0.01 °C of Murphy and Koop, for air from −20 to 60 °C and 5 to 100 %.
+ * The way back is closed above freezing and within 5e-6 K below. 2 % of humidity move it by 0.3 to 0.8 K.
+ * @source iapws-r7-97, murphy-koop-2005, iapws-r6-95
  * @param input - Air, its humidity and the unit wanted.
  * @returns The dew point in `input.unit`, not rounded.
  * @throws An `InputError` that names the field.
@@ -54,7 +52,7 @@ export const dewPoint = /* @__PURE__ */ monotone(
   { air: '+', relativeHumidity: '+' },
   <U extends TemperatureUnit>(input: DewPointInput<U>): Quantity<U> => {
     const { air, relativeHumidity, unit } = fields('dewPoint', input);
-    const air_C = readTemperature('dewPoint', 'air', air, OVER_WATER);
+    const air_C = readTemperature('dewPoint', 'air', air, CLIMATE);
     const humidity = read('dewPoint', 'relativeHumidity', relativeHumidity, SHARE, PART_OR_WHOLE);
     return writeTemperature('dewPoint', dewPointOf('dewPoint', air_C, humidity), unit);
   },

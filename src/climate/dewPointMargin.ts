@@ -7,13 +7,14 @@ import type { Quantity, Share, Temperature } from '../core/quantity.ts';
 import { fields, read, write } from '../core/read.ts';
 import { readTemperature, writeTemperature } from '../core/temperature.ts';
 import type { TemperatureDifferenceUnit } from '../core/unitCodes.ts';
-import { OVER_WATER } from './limits.ts';
-import { marginOf, readErrors, type InstrumentErrors } from './margin.ts';
+import { readErrors, type InstrumentErrors } from './instruments.ts';
+import { CLIMATE } from './limits.ts';
+import { MARGIN_SCALE, marginOf } from './margin.ts';
 
 /** Input of {@link dewPointMargin}. */
 export interface DewPointMarginInput<
   U extends TemperatureDifferenceUnit = TemperatureDifferenceUnit,
-> extends InstrumentErrors {
+> extends Omit<InstrumentErrors, 'materialError'> {
   /** Air temperature close to the floor. */
   readonly air: Temperature;
   /** Relative humidity of that air. */
@@ -23,9 +24,6 @@ export interface DewPointMarginInput<
   /** How far the floor must be above the dew point: 3 deltaC in ISO practice, 5 deltaF in US practice. */
   readonly limit: Quantity<U>;
 }
-
-/** Size of the temperatures that are subtracted, in K. */
-const SCALE = 300;
 
 /**
  * Whether the floor is far enough above the dew point, now and at this place.
@@ -38,10 +36,10 @@ const SCALE = 300;
  * m = t_{surface} - t_d(t, \varphi)
  * ```
  * @units temperatures, shares, temperature differences; answers temperature difference.
- * @validRange temperatures from −100 to 60 °C, humidity above 0 and up to 100 %; limit 0 or more; errors up to 20 K
+ * @validRange temperatures from −100 to 100 °C, humidity above 0 and up to 100 %; limit 0 or more; errors up to 20 K
  * and 50 % of humidity, below the humidity itself.
- * @accuracy That of `dewPoint`: within 0.01 K. A reading exactly on the limit meets it.
- * @source iso-8502-4, mil-hdbk-1110, murphy-koop-2005
+ * @accuracy That of `dewPoint`: within 0.002 K. A reading exactly on the limit meets it.
+ * @source iso-8502-4, mil-hdbk-1110, iapws-r7-97, murphy-koop-2005
  * @param input - Air, humidity, surface, the limit, and what the instruments may be off by.
  * @returns The verdict with margin, limit, gap and uncertainty in the unit of the limit.
  * @throws An `InputError` that names the field.
@@ -65,16 +63,16 @@ export function dewPointMargin<U extends TemperatureDifferenceUnit>(
 ): Assessment<U> {
   const fn = 'dewPointMargin';
   const { air, relativeHumidity, surface, limit } = fields(fn, input);
-  const air_C = readTemperature(fn, 'air', air, OVER_WATER);
+  const air_C = readTemperature(fn, 'air', air, CLIMATE);
   const humidity = read(fn, 'relativeHumidity', relativeHumidity, SHARE, PART_OR_WHOLE);
-  const surface_C = readTemperature(fn, 'surface', surface, OVER_WATER);
+  const surface_C = readTemperature(fn, 'surface', surface, CLIMATE);
   const limit_K = read(fn, 'limit', limit, TEMPERATURE_DIFFERENCE, NOT_NEGATIVE);
   const errors = readErrors(fn, input);
 
   const { dewPoint_C, margin_K, down_K, up_K } = marginOf(fn, air_C, humidity, surface_C, errors);
   const gap_K = margin_K - limit_K;
   const uncertainty_K = gap_K < 0 ? up_K : down_K;
-  const verdict = judge(gap_K, uncertainty_K, SCALE);
+  const verdict = judge(gap_K, uncertainty_K, MARGIN_SCALE);
 
   const inLimitUnit = (difference_K: number) => write(fn, difference_K, TEMPERATURE_DIFFERENCE, limit.unit);
   const measured = inLimitUnit(margin_K);
@@ -106,7 +104,7 @@ export function dewPointMargin<U extends TemperatureDifferenceUnit>(
         function: 'climate.dewPoint',
         formula: 'p_s(dewPoint) = relativeHumidity · p_s(air), over liquid water',
         inputs: { air: echo(air), relativeHumidity: echo(relativeHumidity) },
-        source: 'murphy-koop-2005',
+        source: 'iapws-r7-97',
       },
       {
         id: 'measured',

@@ -19,6 +19,7 @@ export interface UnitsByDimension {
   readonly force: codes.ForceUnit;
   readonly 'work rate': codes.WorkRateUnit;
   readonly flow: codes.FlowUnit;
+  readonly speed: codes.SpeedUnit;
   readonly 'vapour emission': codes.VapourEmissionUnit;
   readonly permeance: codes.PermeanceUnit;
   readonly 'molar energy': codes.MolarEnergyUnit;
@@ -58,6 +59,7 @@ export const DIMENSIONS = [
   tables.FORCE,
   tables.WORK_RATE,
   tables.FLOW,
+  tables.SPEED,
   tables.VAPOUR_EMISSION,
   tables.PERMEANCE,
   tables.MOLAR_ENERGY,

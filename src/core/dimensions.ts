@@ -26,6 +26,7 @@ import type {
   RateConstantUnit,
   ShareUnit,
   SpecificHeatUnit,
+  SpeedUnit,
   SpreadRateUnit,
   TemperatureDifferenceUnit,
   TemperatureUnit,
@@ -169,10 +170,19 @@ export const FLOW: Dimension<FlowUnit> = /* @__PURE__ */ dimension('flow', {
   'ft3/min': 0.0004719474432,
 });
 
+/** Base: m/s. */
+export const SPEED: Dimension<SpeedUnit> = /* @__PURE__ */ dimension('speed', {
+  'm/s': 1,
+  'km/h': [5, 18],
+  mph: 0.44704,
+});
+
 /** Base: g/(m²·24 h). */
 export const VAPOUR_EMISSION: Dimension<VapourEmissionUnit> = /* @__PURE__ */ dimension('vapour emission', {
   'g/m2/24h': 1,
   'lb/1000ft2/24h': [45359237, 9290304],
+  'kg/m2/h': 24000,
+  'lb/ft2/h': [1088621688000, 9290304],
 });
 
 /** Base: ng/(s·m²·Pa). */

@@ -1,48 +1,72 @@
 import type { InputPath } from './InputError.ts';
 import { refuse } from './read.ts';
 
-/** A moment as ISO text with its offset from UTC, such as `2025-06-03T07:30:00-05:00`. */
+/** A moment as text: ISO 8601 date, time of day and offset from UTC, such as `2025-04-07T16:00:00+02:00`. */
 export type Instant = string;
 
 /** A moment in numbers. */
 export interface BaseInstant {
-  /** Milliseconds since 1970-01-01T00:00Z. */
-  readonly epoch_ms: number;
-  /** Minutes by which the clock on the wall is ahead of UTC. */
+  /** Milliseconds since 1970 UTC. */
+  readonly ms: number;
+  /** Offset from UTC in minutes, kept for the way back. */
   readonly offset_min: number;
-  /** The offset as it was written. */
-  readonly offset: string;
 }
 
-const FORM = /^\d{4}-\d\d-(\d\d)T\d\d:\d\d(?::\d\d(?:\.\d{1,3})?)?(Z|([+-])(\d\d):(\d\d))$/;
-/** The years 0 to 9999, which are written with four digits. */
-const FIRST_MS = -62167219200000;
-const LAST_MS = 253402300799000;
+const FORM =
+  /^([1-9]\d{3})-(0[1-9]|1[0-2])-(\d\d)T([01]\d|2[0-3]):([0-5]\d)(?::([0-5]\d)(?:\.(\d{1,3}))?)?(?:Z|([+-])(0\d|1[0-4]):([0-5]\d))$/;
 
-/** Reads a moment. Without an offset nobody could tell which it is, so it is refused. */
+/** Reads the instant in the field `key`. A day that the calendar does not have and a time without offset are refused. */
 export function readInstant(
   fn: string,
   key: string | number,
-  instant: Instant | undefined,
+  given: Instant | undefined,
   path: InputPath = [],
 ): BaseInstant {
-  const no = (code: 'missing' | 'wrong-type' | 'out-of-range') =>
-    refuse(fn, code, [...path, key], 'a moment as 2025-06-03T07:30:00-05:00, with its offset', instant);
-  if (typeof instant !== 'string') return no((instant as unknown) === undefined ? 'missing' : 'wrong-type');
-  const match = FORM.exec(instant);
-  const epoch_ms = Date.parse(instant);
-  if (!match || Number.isNaN(epoch_ms)) return no('out-of-range');
-  const [, day, offset = 'Z', sign, hours, minutes] = match;
-  const offset_min = sign ? (sign === '-' ? -1 : 1) * (Number(hours) * 60 + Number(minutes)) : 0;
-  // A day that the month does not have would otherwise roll over into the next.
-  if (new Date(epoch_ms + offset_min * 60e3).getUTCDate() !== Number(day)) return no('out-of-range');
-  return { epoch_ms, offset_min, offset };
+  const at = [...path, key];
+  const expected = 'an instant such as 2025-04-07T16:00:00+02:00';
+  if (typeof given !== 'string') {
+    return refuse(fn, given === undefined ? 'missing' : 'wrong-type', at, expected, given);
+  }
+  const [
+    ,
+    year,
+    month,
+    day,
+    hour,
+    minute,
+    second = '0',
+    fraction = '',
+    sign,
+    offsetHour = '0',
+    offsetMinute = '0',
+  ] = FORM.exec(given) ?? [];
+  const midnight = Date.UTC(Number(year), Number(month) - 1, Number(day));
+  // Date.UTC counts 30 February on into March.
+  if (!(new Date(midnight).getUTCDate() === Number(day)))
+    return refuse(fn, 'out-of-range', at, expected, given);
+  const offset_min = (sign === '-' ? -1 : 1) * (Number(offsetHour) * 60 + Number(offsetMinute));
+  const time_min = Number(hour) * 60 + Number(minute) - offset_min;
+  const ms = midnight + time_min * 60_000 + Number(second) * 1000 + Number(fraction.padEnd(3, '0'));
+  return { ms, offset_min };
 }
+
+/** The instant as text, to the millisecond. */
+export function writeInstant({ ms, offset_min }: BaseInstant): Instant {
+  const local = new Date(ms + offset_min * 60_000).toISOString().replace('.000Z', '').replace('Z', '');
+  const two = (n: number) => String(n).padStart(2, '0');
+  const away = Math.abs(offset_min);
+  return `${local}${offset_min < 0 ? '-' : '+'}${two(Math.floor(away / 60))}:${two(away % 60)}`;
+}
+
+/** The moments that are written with four digits of a year. */
+const FIRST_MS = -62135596800000;
+const LAST_MS = 253402300799000;
 
 /** The moment so many seconds later, with the same offset, to the whole second before it. */
 export function laterBy(fn: string, from: BaseInstant, seconds: number): Instant {
-  const wall_ms = Math.floor((from.epoch_ms + seconds * 1000) / 1000) * 1000 + from.offset_min * 60e3;
-  if (!(wall_ms >= FIRST_MS && wall_ms <= LAST_MS))
-    refuse(fn, 'too-large', [], 'over between the years 0 and 9999', seconds);
-  return new Date(wall_ms).toISOString().slice(0, 19) + from.offset;
+  const ms = Math.floor(from.ms / 1000 + seconds) * 1000;
+  if (!(ms >= FIRST_MS && ms + from.offset_min * 60_000 <= LAST_MS)) {
+    refuse(fn, 'too-large', [], 'over before the year 10000', seconds);
+  }
+  return writeInstant({ ms, offset_min: from.offset_min });
 }

@@ -40,6 +40,8 @@ export type Force = Quantity<units.ForceUnit>;
 export type WorkRate = Quantity<units.WorkRateUnit>;
 /** A volume moved in a time. */
 export type Flow = Quantity<units.FlowUnit>;
+/** A speed, such as of the wind. */
+export type Speed = Quantity<units.SpeedUnit>;
 /** Water vapour leaving a slab. */
 export type VapourEmission = Quantity<units.VapourEmissionUnit>;
 /** How easily a layer lets water vapour through. */

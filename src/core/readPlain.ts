@@ -73,23 +73,55 @@ export function readChoice<C extends string>(
   return refuse(fn, code, [...path, key], `one of ${choices.join(', ')}`, value);
 }
 
-/** Reads a list of objects with at least so many entries. */
-export function readList<T extends object>(
+/** Reads a word that a table has an entry for. */
+export function readKey<K extends string>(
+  fn: string,
+  key: string | number,
+  value: K | undefined,
+  table: Readonly<Record<K, unknown>>,
+  path?: InputPath,
+): K {
+  return readChoice(fn, key, value, Object.keys(table) as K[], path);
+}
+
+/** Reads a yes or no. */
+export function readFlag(
+  fn: string,
+  key: string | number,
+  value: boolean | undefined,
+  path: InputPath = [],
+): boolean {
+  if (typeof value === 'boolean') return value;
+  return refuse(fn, value === undefined ? 'missing' : 'wrong-type', [...path, key], 'true or false', value);
+}
+
+/** Reads a list with at least so many entries; what is in it is for the caller to read. */
+export function readList<T>(
   fn: string,
   key: string | number,
   list: readonly T[] | undefined,
   least: number,
   path: InputPath = [],
 ): readonly T[] {
-  const inside = [...path, key];
-  const no = (code: 'missing' | 'wrong-type' | 'out-of-range') =>
-    refuse(fn, code, inside, `a list of ${String(least)} or more`, list);
-  if (list === undefined) return no('missing');
-  const entries: unknown = list;
-  if (!Array.isArray(entries)) return no('wrong-type');
-  if (list.length < least) return no('out-of-range');
-  list.forEach((entry, i) => readObject(fn, i, entry, inside));
-  return list;
+  const expected = `a list of ${least} or more`;
+  if (!Array.isArray(list)) {
+    return refuse(fn, list === undefined ? 'missing' : 'wrong-type', [...path, key], expected, list);
+  }
+  const entries: readonly T[] = list;
+  return entries.length < least ? refuse(fn, 'out-of-range', [...path, key], expected, list) : entries;
+}
+
+/** Reads a list of objects with at least so many entries. */
+export function readObjects<T extends object>(
+  fn: string,
+  key: string | number,
+  list: readonly T[] | undefined,
+  least: number,
+  path: InputPath = [],
+): readonly T[] {
+  const entries = readList(fn, key, list, least, path);
+  entries.forEach((entry, i) => readObject(fn, i, entry, [...path, key]));
+  return entries;
 }
 
 /** Reads an object inside the input. */

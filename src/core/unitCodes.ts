@@ -44,8 +44,10 @@ export type ForceUnit = 'N' | 'kN' | 'lbf';
 export type WorkRateUnit = 'm2/min' | 'm2/h' | 'ft2/min' | 'ft2/h';
 /** Units of volume moved in a time. */
 export type FlowUnit = 'l/min' | 'm3/h' | 'ft3/min';
-/** Units of water vapour leaving a slab. */
-export type VapourEmissionUnit = 'g/m2/24h' | 'lb/1000ft2/24h';
+/** Units of speed. */
+export type SpeedUnit = 'm/s' | 'km/h' | 'mph';
+/** Units of water vapour leaving a slab; the last two are for what dries off fresh concrete. */
+export type VapourEmissionUnit = 'g/m2/24h' | 'lb/1000ft2/24h' | 'kg/m2/h' | 'lb/ft2/h';
 /** Units of vapour permeance; `perm` is 1 grain/(h·ft²·inHg) with mercury at 0 °C. */
 export type PermeanceUnit = 'ng/s/m2/Pa' | 'perm';
 /** Units of energy per amount of substance. */

@@ -4,7 +4,7 @@ import { TIME } from '../core/dimensions.ts';
 import { ABSOLUTE, POSITIVE } from '../core/limits.ts';
 import type { Temperature, Time } from '../core/quantity.ts';
 import { fields, read, refuse } from '../core/read.ts';
-import { readList } from '../core/readPlain.ts';
+import { readObjects } from '../core/readPlain.ts';
 import { readTemperature } from '../core/temperature.ts';
 import type { TimeUnit } from '../core/unitCodes.ts';
 import { SLACK } from './timeRule.ts';
@@ -79,7 +79,7 @@ export function recoatWindowFromTable<U extends TimeUnit>(
 ): RecoatWindow<U> {
   const fn = 'recoatWindowFromTable';
   const { rows, surface, unit } = fields(fn, input);
-  const bands = readList(fn, 'rows', rows, 1).map((row, i) => {
+  const bands = readObjects(fn, 'rows', rows, 1).map((row, i) => {
     const path = ['rows', i];
     const from = readTemperature(fn, 'from', row.from, ABSOLUTE, path);
     const to = readTemperature(fn, 'to', row.to, ABSOLUTE, path);

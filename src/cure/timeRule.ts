@@ -5,7 +5,7 @@ import type { InputPath } from '../core/InputError.ts';
 import { ABSOLUTE, POSITIVE } from '../core/limits.ts';
 import type { MolarEnergy, Temperature, TemperatureDifference, Time } from '../core/quantity.ts';
 import { read, refuse } from '../core/read.ts';
-import { readChoice, readList, readObject } from '../core/readPlain.ts';
+import { readChoice, readObjects, readObject } from '../core/readPlain.ts';
 import { readTemperature } from '../core/temperature.ts';
 import { arrheniusFactor, ZERO_CELSIUS } from './arrheniusFactor.ts';
 
@@ -94,7 +94,7 @@ export function readPoint(fn: string, point: TimePoint, path: InputPath): BasePo
 
 function readTable(fn: string, table: TimeTable, path: InputPath): BaseRule {
   const between = readChoice(fn, 'between', table.between, ['linear', 'arrhenius'], path);
-  const points = readList(fn, 'points', table.points, 2, path).map((point, i) =>
+  const points = readObjects(fn, 'points', table.points, 2, path).map((point, i) =>
     readPoint(fn, point, [...path, 'points', i]),
   );
   points.forEach((point, i) => {

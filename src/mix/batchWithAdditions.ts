@@ -5,7 +5,7 @@ import { DENSITY, MASS, SHARE, VOLUME } from '../core/dimensions.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import type { Density, Quantity, Share, Volume } from '../core/quantity.ts';
 import { fields, read, readOptional, refuse, write } from '../core/read.ts';
-import { readList, readObject } from '../core/readPlain.ts';
+import { readObjects, readObject } from '../core/readPlain.ts';
 import type { MassUnit, VolumeUnit } from '../core/unitCodes.ts';
 import { readNames, readVolumeParts } from './parts.ts';
 import type { DenseVolumePart } from './weightRatio.ts';
@@ -103,7 +103,7 @@ export function batchWithAdditions<V extends VolumeUnit, M extends MassUnit>(
   const volume = volumes.reduce((sum, one) => sum + one);
   const mass = volumes.reduce((sum, one, i) => sum + one * (densities[i] ?? 0), 0);
 
-  const list = readList(fn, 'additions', additions, 0);
+  const list = readObjects(fn, 'additions', additions, 0);
   const names = [...ratio.names, ...readNames(fn, list, ['additions'])];
   const added = list.map((addition, i) => {
     const path = ['additions', i];

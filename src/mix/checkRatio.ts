@@ -4,7 +4,7 @@ import { SHARE, VOLUME } from '../core/dimensions.ts';
 import { NOT_NEGATIVE, PART_OR_WHOLE, POSITIVE, type Limits } from '../core/limits.ts';
 import type { Share, Volume } from '../core/quantity.ts';
 import { fields, read, readOr, refuse, write } from '../core/read.ts';
-import { readList } from '../core/readPlain.ts';
+import { readObjects } from '../core/readPlain.ts';
 import type { ShareUnit, VolumeUnit } from '../core/unitCodes.ts';
 import { readNames, readVolumeParts, type PartVolume, type VolumePart } from './parts.ts';
 
@@ -113,7 +113,7 @@ export function readUsed(
   used: readonly UsedVolume[],
   limits: Limits,
 ): readonly { readonly volume_m3: number; readonly error_m3: number }[] {
-  const list = readList(fn, 'used', used, 1);
+  const list = readObjects(fn, 'used', used, 1);
   const usedNames = readNames(fn, list, ['used']);
   const readings = list.map(({ volume, readingError }, i) => ({
     volume_m3: read(fn, 'volume', volume, VOLUME, limits, ['used', i]),

@@ -3,7 +3,7 @@ import type { InputPath } from '../core/InputError.ts';
 import { POSITIVE } from '../core/limits.ts';
 import type { EquivalentWeight, Mass } from '../core/quantity.ts';
 import { read, readOptional } from '../core/read.ts';
-import { readList } from '../core/readPlain.ts';
+import { readObjects } from '../core/readPlain.ts';
 
 /** One substance of a blend that may react. */
 export interface BlendComponent {
@@ -29,7 +29,7 @@ export function readBlend(
 ): BaseBlend {
   let mass_kg = 0;
   let groups = 0;
-  readList(fn, key, components, 1, path).forEach((component, i) => {
+  readObjects(fn, key, components, 1, path).forEach((component, i) => {
     const inside = [...path, key, i];
     const own_kg = read(fn, 'mass', component.mass, MASS, POSITIVE, inside);
     const { equivalentWeight } = component;

@@ -6,7 +6,7 @@ import type { InputPath } from '../core/InputError.ts';
 import { PART, POSITIVE } from '../core/limits.ts';
 import type { Length, Quantity, Share } from '../core/quantity.ts';
 import { fields, read, readOptional, write } from '../core/read.ts';
-import { readList } from '../core/readPlain.ts';
+import { readObjects } from '../core/readPlain.ts';
 import type { LengthUnit } from '../core/unitCodes.ts';
 import { checkFits, heightOf, readPail, volumeBelow, type BasePail, type Pail } from './pail.ts';
 import { readNames, type PartVolume } from './parts.ts';
@@ -89,7 +89,7 @@ export interface PailMarks<U extends LengthUnit = LengthUnit> {
  */
 export function pailMarks<U extends LengthUnit>(input: PailMarksInput<U>): PailMarks<U> {
   const { pours, pail, graduation, ratioTolerance, unit } = fields('pailMarks', input);
-  const list = readList('pailMarks', 'pours', pours, 1);
+  const list = readObjects('pailMarks', 'pours', pours, 1);
   const volumes_m3 = list.map((pour, i) =>
     read('pailMarks', 'volume', pour.volume, VOLUME, POSITIVE, ['pours', i]),
   );

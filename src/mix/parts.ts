@@ -4,7 +4,7 @@ import type { InputPath } from '../core/InputError.ts';
 import { POSITIVE } from '../core/limits.ts';
 import type { Quantity } from '../core/quantity.ts';
 import { refuse } from '../core/read.ts';
-import { readList, readName, readNumber } from '../core/readPlain.ts';
+import { readObjects, readName, readNumber } from '../core/readPlain.ts';
 import type { VolumeUnit } from '../core/unitCodes.ts';
 
 /** One part of a ratio by volume, as the product's instructions state it. */
@@ -49,7 +49,7 @@ export function readVolumeParts(
   parts: readonly VolumePart[] | undefined,
   path: InputPath = [],
 ): BaseParts {
-  const list = readList(fn, 'parts', parts, 1, path);
+  const list = readObjects(fn, 'parts', parts, 1, path);
   const inside = (i: number) => [...path, 'parts', i];
   const weights = list.map((part, i) => counted(readNumber(fn, 'parts', part.parts, POSITIVE, inside(i))));
   const names = readNames(fn, list, [...path, 'parts']);
@@ -58,7 +58,7 @@ export function readVolumeParts(
 
 /** Reads a ratio by weight. */
 export function readWeightParts(fn: string, parts: readonly WeightPart[] | undefined): BaseParts<WeightPart> {
-  const list = readList(fn, 'parts', parts, 1);
+  const list = readObjects(fn, 'parts', parts, 1);
   const weights = list.map((part, i) =>
     counted(readNumber(fn, 'weightParts', part.weightParts, POSITIVE, ['parts', i])),
   );

@@ -6,7 +6,7 @@ import { PART, POSITIVE } from '../core/limits.ts';
 import type { Mass, Quantity, Share, Volume } from '../core/quantity.ts';
 import { fields, read, readOptional, refuse, write } from '../core/read.ts';
 import { readOneOf } from '../core/readOneOf.ts';
-import { readList } from '../core/readPlain.ts';
+import { readObjects } from '../core/readPlain.ts';
 import type { ShareUnit } from '../core/unitCodes.ts';
 import { readNames } from './parts.ts';
 
@@ -85,7 +85,7 @@ export function readingRatioError<U extends ShareUnit>(
 ): ReadingRatioError<U> {
   const fn = 'readingRatioError';
   const { amounts, readingError, ratioTolerance, unit } = fields(fn, input);
-  const list = readList(fn, 'amounts', amounts, 2);
+  const list = readObjects(fn, 'amounts', amounts, 2);
   const names = readNames(fn, list, ['amounts']);
   const { dimension } = readOneOf(fn, 'amount', list[0]?.amount, [VOLUME, MASS], POSITIVE, ['amounts', 0]);
   const bases = list.map(({ amount }, i) => read(fn, 'amount', amount, dimension, POSITIVE, ['amounts', i]));

@@ -4,7 +4,7 @@ import { VOLUME } from '../core/dimensions.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import type { Quantity } from '../core/quantity.ts';
 import { fields, read, write } from '../core/read.ts';
-import { readList } from '../core/readPlain.ts';
+import { readObjects } from '../core/readPlain.ts';
 import type { VolumeUnit } from '../core/unitCodes.ts';
 import { readUsed, type UsedVolume } from './checkRatio.ts';
 import { readNames, readVolumeParts, type PartVolume, type VolumePart } from './parts.ts';
@@ -96,7 +96,7 @@ export function reconcile<U extends VolumeUnit>(input: ReconcileInput<U>): Recon
   const fn = 'reconcile';
   const { parts, batches, used, unit } = fields(fn, input);
   const ratio = readVolumeParts(fn, parts);
-  const list = readList(fn, 'batches', batches, 1);
+  const list = readObjects(fn, 'batches', batches, 1);
   const batchNames = readNames(fn, list, ['batches']);
   const sizes_m3 = list.map(({ volume }, i) => read(fn, 'volume', volume, VOLUME, POSITIVE, ['batches', i]));
   const readings = readUsed(fn, ratio.names, used, NOT_NEGATIVE);

@@ -5,7 +5,7 @@ import { VOLUME } from '../core/dimensions.ts';
 import { NOT_NEGATIVE } from '../core/limits.ts';
 import type { Quantity } from '../core/quantity.ts';
 import { fields, read, refuse, write } from '../core/read.ts';
-import { readList } from '../core/readPlain.ts';
+import { readObjects } from '../core/readPlain.ts';
 import type { VolumeUnit } from '../core/unitCodes.ts';
 import { readNames, readVolumeParts, type PartVolume, type VolumePart } from './parts.ts';
 
@@ -68,7 +68,7 @@ export interface UsablePartKit<U extends VolumeUnit = VolumeUnit> {
 export function usablePartKit<U extends VolumeUnit>(input: UsablePartKitInput<U>): UsablePartKit<U> {
   const fn = 'usablePartKit';
   const { onHand, parts, unit } = fields(fn, input);
-  const list = readList(fn, 'onHand', onHand, 1);
+  const list = readObjects(fn, 'onHand', onHand, 1);
   const stock = readNames(fn, list, ['onHand']).map((name, i) => {
     const volume_m3 = read(fn, 'volume', list[i]?.volume, VOLUME, NOT_NEGATIVE, ['onHand', i]);
     return { name, volume: counted(write(fn, volume_m3, VOLUME, unit).value) };

@@ -102,6 +102,10 @@ export const UNIT_NAMES: Readonly<Record<Unit, UnitName>> = {
   'm3/h': ['cubic metre per hour', 'm³/h', 'm3/h', 'ucum-2.2'],
   'ft3/min': ['cubic foot per minute', 'ft³/min', '[cft_i]/min', 'ucum-2.2'],
 
+  'm/s': ['metre per second', 'm/s', 'm/s', 'ucum-2.2'],
+  'km/h': ['kilometre per hour', 'km/h', 'km/h', 'ucum-2.2'],
+  mph: ['mile per hour', 'mph', '[mi_i]/h', 'ucum-2.2'],
+
   'g/m2/24h': ['gram per square metre in 24 hours', 'g/m²/24 h', 'g/m2/d', 'ucum-2.2'],
   'lb/1000ft2/24h': [
     'pound per 1000 square feet in 24 hours',
@@ -109,6 +113,9 @@ export const UNIT_NAMES: Readonly<Record<Unit, UnitName>> = {
     '[lb_av]/(1000.[sft_i])/d',
     'ucum-2.2',
   ],
+
+  'kg/m2/h': ['kilogram per square metre and hour', 'kg/m²/h', 'kg/m2/h', 'ucum-2.2'],
+  'lb/ft2/h': ['pound per square foot and hour', 'lb/ft²/h', '[lb_av]/[sft_i]/h', 'ucum-2.2'],
 
   'ng/s/m2/Pa': ['nanogram per second, square metre and pascal', 'ng/s/m²/Pa', 'ng/s/m2/Pa', 'ucum-2.2'],
   perm: ['US perm: grain per hour, square foot and inch of mercury at 0 °C', 'perm', '', 'gnu-units-2.22'],
@@ -147,6 +154,7 @@ export const BASE_UNITS: Readonly<Record<DimensionName, string>> = {
   force: 'N',
   'work rate': 'm²/s',
   flow: 'm³/s',
+  speed: 'm/s',
   'vapour emission': 'g/m²/24 h',
   permeance: 'ng/s/m²/Pa',
   'molar energy': 'kJ/mol',

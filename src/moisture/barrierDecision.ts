@@ -1,0 +1,203 @@
+import { judge, type Verdict } from '../core/assessment.ts';
+import type { Basis, Caution, CautionCode } from '../core/caution.ts';
+import { SHARE, VAPOUR_EMISSION } from '../core/dimensions.ts';
+import { echo } from '../core/echo.ts';
+import type { InputPath } from '../core/InputError.ts';
+import { NOT_NEGATIVE, PART_OR_WHOLE } from '../core/limits.ts';
+import type { Quantity, Share, VapourEmission } from '../core/quantity.ts';
+import { fields, read, readOr, refuse } from '../core/read.ts';
+import { readNumber, readObject } from '../core/readPlain.ts';
+import { PH } from './ph.ts';
+
+/** The worst result of one method, with the limits of system and barrier for that same method. */
+export interface MoistureFinding<Q> {
+  /** The worst reading. */
+  readonly measured: Q;
+  /** What it may be off by. */
+  readonly error?: Q | undefined;
+  /** Highest that the instructions of the flooring system allow without a barrier. */
+  readonly systemLimit: Q;
+  /** Highest that the instructions of the barrier allow under it, where a barrier is considered. */
+  readonly barrierLimit?: Q | undefined;
+}
+
+/** Input of {@link barrierDecision}: at least one method. */
+export interface BarrierDecisionInput {
+  /** Relative humidity in the slab. */
+  readonly inSlabHumidity?: MoistureFinding<Share> | undefined;
+  /** Relative humidity in a box on the surface: another test than in the slab, with limits of its own. */
+  readonly surfaceHumidity?: MoistureFinding<Share> | undefined;
+  /** Vapour emission by calcium chloride. */
+  readonly emission?: MoistureFinding<VapourEmission> | undefined;
+  /** pH of the surface. */
+  readonly alkalinity?: MoistureFinding<number> | undefined;
+}
+
+/** A method of the decision. */
+export type BarrierMethod = keyof BarrierDecisionInput;
+
+/** What one method says. */
+export interface BarrierFinding {
+  /** Which method. */
+  readonly method: BarrierMethod;
+  /** Against the limit of the system without a barrier. */
+  readonly system: Verdict;
+  /** Against the limit of the barrier, where it was given. */
+  readonly barrier?: Verdict | undefined;
+}
+
+/** Three answers, which are not the same. */
+export interface BarrierDecision {
+  /** Whether the slab is wetter than the system bears without a barrier. */
+  readonly barrierNeeded: 'yes' | 'no' | 'undecided';
+  /** Whether the slab is within what the barrier itself bears. */
+  readonly withinBarrierLimit: Verdict | 'no limit given';
+  /** Whether, as far as moisture goes, the floor may be built on: by the system alone, or by the barrier under it. */
+  readonly fitToCoat: Verdict;
+  /** What that rests on; nothing where the floor is not fit. */
+  readonly by?: 'system alone' | 'barrier' | undefined;
+  /** What each method says. */
+  readonly findings: readonly BarrierFinding[];
+  /** What belongs with the answer; never empty. */
+  readonly cautions: readonly Caution[];
+  /** Where the figures come from. */
+  readonly basis: readonly Basis[];
+}
+
+/** How the figures of a method are read, and the size of the numbers that are subtracted. */
+interface Reader {
+  readonly figure: (fn: string, key: string, given: never, path: InputPath) => number;
+  readonly error: (fn: string, given: never, path: InputPath) => number;
+  readonly scale: number;
+}
+const HUMIDITY: Reader = {
+  figure: (fn, key, given: Share, path) => read(fn, key, given, SHARE, PART_OR_WHOLE, path),
+  error: (fn, given: Share | undefined, path) => readOr(0, fn, 'error', given, SHARE, NOT_NEGATIVE, path),
+  scale: 1,
+};
+const READERS: Readonly<Record<BarrierMethod, Reader>> = {
+  inSlabHumidity: HUMIDITY,
+  surfaceHumidity: HUMIDITY,
+  emission: {
+    figure: (fn, key, given: VapourEmission, path) =>
+      read(fn, key, given, VAPOUR_EMISSION, NOT_NEGATIVE, path),
+    error: (fn, given: VapourEmission | undefined, path) =>
+      readOr(0, fn, 'error', given, VAPOUR_EMISSION, NOT_NEGATIVE, path),
+    scale: 100,
+  },
+  alkalinity: {
+    figure: (fn, key, given: number, path) => readNumber(fn, key, given, PH, path),
+    error: (fn, given: number | undefined, path) =>
+      given === undefined ? 0 : readNumber(fn, 'error', given, PH, path),
+    scale: 14,
+  },
+};
+
+/**
+ * Whether a moisture barrier is needed, whether the barrier itself bears the slab, and whether the floor is fit to coat
+ * at all: three answers.
+ *
+ * Every method is judged against limits for that same method; none is converted into another, and the worst one
+ * governs. The limits come from the instructions of the system and of the barrier.
+ *
+ * @formula
+ * ```math
+ * x_{worst} + u \le x_{limit} \;\; \text{for every method}
+ * ```
+ * @units shares, mass per area and time, pH without unit; answers verdicts.
+ * @validRange at least one method; humidities above 0 and up to 100 %, emissions 0 or more, pH from 0 to 14; a barrier
+ * limit at or above the system limit.
+ * @accuracy Exact. A reading exactly on a limit meets it.
+ * @source astm-f2170, astm-f1869, astm-f3010, common-practice
+ * @param input - The worst reading of each method with its limits.
+ * @returns The three answers with the verdict of each method.
+ * @throws An `InputError` that names the field.
+ * @example
+ * ```ts
+ * import * as moisture from 'coating-math/moisture';
+ *
+ * const wet = moisture.barrierDecision({
+ *   inSlabHumidity: {
+ *     measured: { value: 97, unit: '%' },
+ *     systemLimit: { value: 85, unit: '%' },
+ *     barrierLimit: { value: 99, unit: '%' },
+ *   },
+ * });
+ * [wet.barrierNeeded, wet.withinBarrierLimit, wet.fitToCoat, wet.by]; // => ['yes', 'meets', 'meets', 'barrier']
+ * ```
+ */
+export function barrierDecision(input: BarrierDecisionInput): BarrierDecision {
+  const fn = 'barrierDecision';
+  const given = fields(fn, input);
+  const methods = (Object.keys(READERS) as BarrierMethod[]).filter((method) => given[method] !== undefined);
+  if (methods.length === 0) {
+    refuse(fn, 'missing', ['inSlabHumidity'], 'there, or another method', 'no method at all');
+  }
+  const findings = methods.map((method): BarrierFinding => {
+    const finding = readObject(fn, method, given[method] as MoistureFinding<unknown>);
+    const { figure, error, scale } = READERS[method];
+    const path = [method];
+    const measured = figure(fn, 'measured', finding.measured as never, path);
+    const system = figure(fn, 'systemLimit', finding.systemLimit as never, path);
+    const off = error(fn, finding.error as never, path);
+    const against = (limit: number) => judge(limit - measured, off, scale);
+    if (finding.barrierLimit === undefined) return { method, system: against(system) };
+    const barrier = figure(fn, 'barrierLimit', finding.barrierLimit as never, path);
+    if (barrier < system) {
+      refuse(fn, 'conflict', [method, 'barrierLimit'], 'at or above the system limit', finding.barrierLimit);
+    }
+    return { method, system: against(system), barrier: against(barrier) };
+  });
+
+  const system = worstOf(findings.map((finding) => finding.system));
+  // A method whose limit the slab meets without a barrier asks nothing of the barrier.
+  const asked = findings.filter((finding) => finding.barrier !== undefined || finding.system !== 'meets');
+  const known = asked.some((finding) => finding.barrier !== undefined);
+  const barrier = worstOf(asked.map((finding) => finding.barrier ?? finding.system));
+  const fitToCoat = system === 'meets' ? 'meets' : known ? barrier : system;
+
+  const about = (code: CautionCode, severity: Caution['severity']): Caution => ({
+    code,
+    severity,
+    params: { methods: methods.length },
+    source: 'common-practice',
+  });
+  return {
+    barrierNeeded: system === 'meets' ? 'no' : system === 'fails' ? 'yes' : 'undecided',
+    withinBarrierLimit: known ? barrier : 'no limit given',
+    fitToCoat,
+    ...(fitToCoat === 'meets' && { by: system === 'meets' ? 'system alone' : 'barrier' }),
+    findings,
+    cautions: [
+      ...(system === 'fails' ? [about('barrier-needed', 'caution')] : []),
+      ...(system === 'undecided' ? [about('barrier-undecided', 'caution')] : []),
+      ...(system !== 'meets' && known && barrier !== 'meets' ? [about('beyond-barrier', 'caution')] : []),
+      about('methods-not-converted', 'note'),
+      about('fit-by-moisture-only', 'note'),
+    ],
+    basis: methods.map((method) => ({
+      id: `findings.${method}`,
+      function: `moisture.${fn}`,
+      formula: 'measured + error ≤ limit',
+      inputs: echoed(given[method] as MoistureFinding<Quantity | number>),
+      source: 'common-practice',
+    })),
+  };
+}
+
+/** The worst of several verdicts. */
+function worstOf(verdicts: readonly Verdict[]): Verdict {
+  if (verdicts.includes('fails')) return 'fails';
+  return verdicts.includes('undecided') ? 'undecided' : 'meets';
+}
+
+/** The figures of a method, for the basis. */
+function echoed({ measured, error, systemLimit, barrierLimit }: MoistureFinding<Quantity | number>) {
+  const plain = (figure: Quantity | number) => (typeof figure === 'number' ? figure + 0 : echo(figure));
+  return {
+    measured: plain(measured),
+    ...(error !== undefined && { error: plain(error) }),
+    systemLimit: plain(systemLimit),
+    ...(barrierLimit !== undefined && { barrierLimit: plain(barrierLimit) }),
+  };
+}

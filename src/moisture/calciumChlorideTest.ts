@@ -1,0 +1,132 @@
+import { AREA, MASS, TIME, VAPOUR_EMISSION } from '../core/dimensions.ts';
+import { echo } from '../core/echo.ts';
+import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
+import type { Area, Mass, Quantity, Time } from '../core/quantity.ts';
+import { fields, read, readOr, refuse, write } from '../core/read.ts';
+import { readList, readObject } from '../core/readPlain.ts';
+import type { VapourEmissionUnit } from '../core/unitCodes.ts';
+import { testsFor } from './count.ts';
+import { emissionOf } from './emission.ts';
+import { judgeWorst, testNotes, worstAssessment, type Reading, type WorstAssessment } from './worst.ts';
+
+/** One dish of calcium chloride under its dome. */
+export interface CalciumChlorideDish {
+  /** What the dish gained. */
+  readonly gain: Mass;
+  /** Concrete under the dome without the dish, see `exposedArea`. */
+  readonly exposedArea: Area;
+  /** Time under the dome. */
+  readonly exposure: Time;
+}
+
+/** Input of {@link calciumChlorideTest}. */
+export interface CalciumChlorideTestInput<U extends VapourEmissionUnit = VapourEmissionUnit> {
+  /** Area of the floor that the tests stand for. */
+  readonly floorArea: Area;
+  /** All tests of the floor. */
+  readonly tests: readonly CalciumChlorideDish[];
+  /** Highest emission that the instructions of the system allow. */
+  readonly limit: Quantity<U>;
+  /** What the gain may be off by, from the step of the balance. */
+  readonly gainError?: Mass | undefined;
+  /** What the exposed area may be off by. */
+  readonly exposedAreaError?: Area | undefined;
+  /** What the exposure may be off by. */
+  readonly exposureError?: Time | undefined;
+}
+
+/** The window of 60 to 72 h, with room for round-off. */
+const SHORTEST_S = 215_999.999_999;
+const LONGEST_S = 259_200.000_001;
+
+/**
+ * Whether the vapour that leaves the slab is within what the system allows, by dishes of calcium chloride.
+ *
+ * The highest dish governs. A dish that stood outside the window of 60 to 72 h decides nothing; too few dishes never
+ * make a floor meet its limit.
+ *
+ * @formula
+ * ```math
+ * \max_i \frac{\Delta m_i}{A_i \, t_i} \le E_{limit}
+ * ```
+ * @units areas, masses, times, mass per area and time; answers mass per area and time.
+ * @validRange floorArea up to 1e9 m²; gains 0 or more; areas and exposures above 0 and above their errors; limit above
+ * 0.
+ * @accuracy Exact. A reading exactly on the limit meets it; errors are taken as all in one direction at once.
+ * @source astm-f1869, california-dmv-flooring
+ * @param input - Floor, dishes, the limit of the system and what the readings may be off by.
+ * @returns The verdict with the worst emission, in the unit of the limit.
+ * @throws An `InputError` that names the field.
+ * @example
+ * ```ts
+ * import * as moisture from 'coating-math/moisture';
+ *
+ * const dish = (grams: number) => ({
+ *   gain: { value: grams, unit: 'g' } as const,
+ *   exposedArea: { value: 64.06, unit: 'in2' } as const,
+ *   exposure: { value: 66, unit: 'h' } as const,
+ * });
+ * const slab = moisture.calciumChlorideTest({
+ *   floorArea: { value: 900, unit: 'ft2' },
+ *   tests: [dish(1.2), dish(2.1), dish(1.4)],
+ *   limit: { value: 3, unit: 'lb/1000ft2/24h' },
+ * });
+ * [slab.verdict, slab.governing, slab.measured.value.toFixed(2)]; // => ['fails', 1, '3.78']
+ * ```
+ */
+export function calciumChlorideTest<U extends VapourEmissionUnit>(
+  input: CalciumChlorideTestInput<U>,
+): WorstAssessment<U> {
+  const fn = 'calciumChlorideTest';
+  const { floorArea, tests, limit, gainError, exposedAreaError, exposureError } = fields(fn, input);
+  const testsNeeded = testsFor(fn, 'calcium chloride', floorArea);
+  const limit_gm2d = read(fn, 'limit', limit, VAPOUR_EMISSION, POSITIVE);
+  const gainError_kg = readOr(0, fn, 'gainError', gainError, MASS, NOT_NEGATIVE);
+  const areaError_m2 = readOr(0, fn, 'exposedAreaError', exposedAreaError, AREA, NOT_NEGATIVE);
+  const timeError_s = readOr(0, fn, 'exposureError', exposureError, TIME, NOT_NEGATIVE);
+
+  const readings = readList(fn, 'tests', tests, 1).map((test, i): Reading => {
+    const path = ['tests', i];
+    const dish = readObject(fn, i, test, ['tests']);
+    const gain_kg = read(fn, 'gain', dish.gain, MASS, NOT_NEGATIVE, path);
+    const area_m2 = read(fn, 'exposedArea', dish.exposedArea, AREA, POSITIVE, path);
+    const time_s = read(fn, 'exposure', dish.exposure, TIME, POSITIVE, path);
+    if (areaError_m2 >= area_m2) {
+      refuse(fn, 'conflict', ['exposedAreaError'], 'smaller than every exposed area', exposedAreaError);
+    }
+    if (timeError_s >= time_s) {
+      refuse(fn, 'conflict', ['exposureError'], 'smaller than every exposure', exposureError);
+    }
+    const inWindow = time_s >= SHORTEST_S && time_s <= LONGEST_S;
+    return {
+      value: emissionOf(gain_kg, area_m2, time_s),
+      low: emissionOf(Math.max(0, gain_kg - gainError_kg), area_m2 + areaError_m2, time_s + timeError_s),
+      high: emissionOf(gain_kg + gainError_kg, area_m2 - areaError_m2, time_s - timeError_s),
+      ...(!inWindow && { doubt: 'exposure-outside-window' }),
+    };
+  });
+  const worst = judgeWorst(readings, limit_gm2d, limit_gm2d, testsNeeded);
+  const measured_gm2d = (readings[worst.governing] as Reading).value;
+  const answer = (value: number) => write(fn, value, VAPOUR_EMISSION, limit.unit);
+  return worstAssessment({
+    worst,
+    readings,
+    testsNeeded,
+    measured: answer(measured_gm2d),
+    limit: echo(limit),
+    gap: answer(limit_gm2d - measured_gm2d),
+    uncertainty: answer(worst.uncertainty),
+    always: testNotes('astm-f1869'),
+    source: 'astm-f1869',
+    basis: [
+      {
+        id: 'measured',
+        function: `moisture.${fn}`,
+        formula: 'highest of gain / (exposedArea · exposure)',
+        inputs: { tests: readings.length, floorArea: echo(floorArea), limit: echo(limit) },
+        source: 'astm-f1869',
+        assumption: 'window of 60 to 72 h',
+      },
+    ],
+  });
+}

@@ -1,0 +1,128 @@
+import { LENGTH, TIME } from '../core/dimensions.ts';
+import { echo } from '../core/echo.ts';
+import { POSITIVE } from '../core/limits.ts';
+import type { Area, Length, Quantity, Share, Time } from '../core/quantity.ts';
+import { fields, read } from '../core/read.ts';
+import { readKey, readList, readObject } from '../core/readPlain.ts';
+import type { ShareUnit } from '../core/unitCodes.ts';
+import { testsFor } from './count.ts';
+import { DEPTH_SHARE, type DryingSides } from './drying.ts';
+import { assessHumidity, readHumidity, readLimit, readProbeError } from './humidity.ts';
+import { testNotes, type Reading, type WorstAssessment } from './worst.ts';
+
+/** One hole with its probe. */
+export interface HumidityProbe {
+  /** What the probe reads. */
+  readonly relativeHumidity: Share;
+  /** Depth of the hole. */
+  readonly depth: Length;
+  /** How long the hole had been closed when it was read. */
+  readonly closedFor: Time;
+}
+
+/** Input of {@link inSlabHumidityTest}. */
+export interface InSlabHumidityTestInput<U extends ShareUnit = ShareUnit> {
+  /** Area of the floor that the holes stand for. */
+  readonly floorArea: Area;
+  /** Thickness of the slab. */
+  readonly slabThickness: Length;
+  /** From which sides the slab dries. */
+  readonly drying: DryingSides;
+  /** How long a hole must be closed before it is read: 72 h in older editions of the method, 24 h since 2018. */
+  readonly equilibration: Time;
+  /** All holes of the floor. */
+  readonly tests: readonly HumidityProbe[];
+  /** Highest humidity that the instructions of the system allow. */
+  readonly limit: Quantity<U>;
+  /** What the probes may be off by, in points of relative humidity. */
+  readonly relativeHumidityError?: Share | undefined;
+}
+
+/**
+ * Whether the humidity in the slab is within what the system allows, by probes in drilled holes.
+ *
+ * The highest hole governs. A hole that is not deep enough reads low: over the limit it counts, below it decides
+ * nothing. A hole read too early decides nothing.
+ *
+ * @formula
+ * ```math
+ * \max_i \varphi_i \le \varphi_{limit}, \quad d_i \ge 0.4\,h \;\text{(one side)} \;\text{or}\; 0.2\,h \;\text{(both)}
+ * ```
+ * @units area, lengths, times, shares; answers share.
+ * @validRange floorArea up to 1e9 m²; humidities and limit above 0 and up to 100 %; lengths and times above 0.
+ * @accuracy Exact. A reading exactly on the limit meets it; probes are usually good to 2 or 3 % of humidity.
+ * @source astm-f2170, california-dmv-flooring
+ * @param input - Floor, slab, holes, the limit of the system and what the probes may be off by.
+ * @returns The verdict with the highest humidity, in the unit of the limit.
+ * @throws An `InputError` that names the field.
+ * @example
+ * ```ts
+ * import * as moisture from 'coating-math/moisture';
+ *
+ * const hole = (percent: number) => ({
+ *   relativeHumidity: { value: percent, unit: '%' } as const,
+ *   depth: { value: 2.5, unit: 'in' } as const,
+ *   closedFor: { value: 26, unit: 'h' } as const,
+ * });
+ * const slab = moisture.inSlabHumidityTest({
+ *   floorArea: { value: 800, unit: 'ft2' },
+ *   slabThickness: { value: 6, unit: 'in' },
+ *   drying: 'one side',
+ *   equilibration: { value: 24, unit: 'h' },
+ *   tests: [hole(71), hole(88), hole(69)],
+ *   limit: { value: 80, unit: '%' },
+ * });
+ * // The mean of the holes is 76 %.
+ * [slab.verdict, slab.measured.value]; // => ['fails', 88]
+ * ```
+ */
+export function inSlabHumidityTest<U extends ShareUnit>(
+  input: InSlabHumidityTestInput<U>,
+): WorstAssessment<U> {
+  const fn = 'inSlabHumidityTest';
+  const { floorArea, slabThickness, drying, equilibration, tests, limit, relativeHumidityError } = fields(
+    fn,
+    input,
+  );
+  const testsNeeded = testsFor(fn, 'in-slab humidity', floorArea);
+  const share = DEPTH_SHARE[readKey(fn, 'drying', drying, DEPTH_SHARE)];
+  const deepEnough_m = read(fn, 'slabThickness', slabThickness, LENGTH, POSITIVE) * share * (1 - 1e-12);
+  const longEnough_s = read(fn, 'equilibration', equilibration, TIME, POSITIVE) * (1 - 1e-12);
+  const limitShare = readLimit(fn, limit);
+  const error = readProbeError(fn, relativeHumidityError);
+  const readings = readList(fn, 'tests', tests, 1).map((test, i): Reading => {
+    const path = ['tests', i];
+    const hole = readObject(fn, i, test, ['tests']);
+    const reading = readHumidity(fn, hole.relativeHumidity, error, path);
+    const depth_m = read(fn, 'depth', hole.depth, LENGTH, POSITIVE, path);
+    const closed_s = read(fn, 'closedFor', hole.closedFor, TIME, POSITIVE, path);
+    if (closed_s < longEnough_s) return { ...reading, doubt: 'equilibration-too-short' };
+    if (depth_m < deepEnough_m) return { ...reading, doubt: 'probe-too-shallow', readsLow: true };
+    return reading;
+  });
+  return assessHumidity(fn, limit, limitShare, readings, {
+    testsNeeded,
+    always: [
+      ...testNotes('astm-f2170'),
+      { code: 'silica-dust-from-testing', severity: 'danger', params: {}, source: 'common-practice' },
+    ],
+    source: 'astm-f2170',
+    basis: [
+      {
+        id: 'measured',
+        function: `moisture.${fn}`,
+        formula: 'highest relativeHumidity',
+        inputs: {
+          tests: readings.length,
+          floorArea: echo(floorArea),
+          slabThickness: echo(slabThickness),
+          drying,
+          equilibration: echo(equilibration),
+          limit: echo(limit),
+        },
+        source: 'astm-f2170',
+        assumption: `holes at least ${share} of the slab deep, from memory of the method`,
+      },
+    ],
+  });
+}

@@ -1,0 +1,93 @@
+import { TIME } from '../core/dimensions.ts';
+import { echo } from '../core/echo.ts';
+import { POSITIVE } from '../core/limits.ts';
+import type { Quantity, Share, Time } from '../core/quantity.ts';
+import { fields, read } from '../core/read.ts';
+import { readList, readObject } from '../core/readPlain.ts';
+import type { ShareUnit } from '../core/unitCodes.ts';
+import { assessHumidity, readHumidity, readLimit, readProbeError } from './humidity.ts';
+import { testNotes, type Reading, type WorstAssessment } from './worst.ts';
+
+/** One sealed box on the floor. */
+export interface HygrometerBox {
+  /** What the hygrometer under the box reads. */
+  readonly relativeHumidity: Share;
+  /** How long the box had been sealed to the floor when it was read. */
+  readonly closedFor: Time;
+}
+
+/** Input of {@link surfaceHygrometerTest}. */
+export interface SurfaceHygrometerTestInput<U extends ShareUnit = ShareUnit> {
+  /** How long a box must be sealed before it is read: at least 72 h by British practice, longer on thick slabs. */
+  readonly equilibration: Time;
+  /** All boxes on the floor. */
+  readonly tests: readonly HygrometerBox[];
+  /** Highest humidity at the surface that the instructions of the system allow. */
+  readonly limit: Quantity<U>;
+  /** What the hygrometers may be off by, in points of relative humidity. */
+  readonly relativeHumidityError?: Share | undefined;
+}
+
+/**
+ * Whether the humidity at the surface of the slab is within what the system allows, by hygrometers in sealed boxes.
+ *
+ * A box on the surface and a probe in the slab are different tests: 75 % of one is not 75 % of the other.
+ *
+ * @formula
+ * ```math
+ * \max_i \varphi_i \le \varphi_{limit}
+ * ```
+ * @units times, shares; answers share.
+ * @validRange humidities and limit above 0 and up to 100 %; times above 0. How many boxes a floor asks for is not
+ * judged.
+ * @accuracy Exact. A reading exactly on the limit meets it.
+ * @source bs-8203
+ * @param input - Boxes, the limit of the system and what the hygrometers may be off by.
+ * @returns The verdict with the highest humidity, in the unit of the limit.
+ * @throws An `InputError` that names the field.
+ * @example
+ * ```ts
+ * import * as moisture from 'coating-math/moisture';
+ *
+ * const box = (percent: number, hours: number) => ({
+ *   relativeHumidity: { value: percent, unit: '%' } as const,
+ *   closedFor: { value: hours, unit: 'h' } as const,
+ * });
+ * const floor = {
+ *   equilibration: { value: 72, unit: 'h' },
+ *   limit: { value: 75, unit: '%' },
+ * } as const;
+ * moisture.surfaceHygrometerTest({ ...floor, tests: [box(71, 80), box(74, 80)] }).verdict; // => 'meets'
+ * moisture.surfaceHygrometerTest({ ...floor, tests: [box(71, 24)] }).verdict; // => 'undecided'
+ * ```
+ */
+export function surfaceHygrometerTest<U extends ShareUnit>(
+  input: SurfaceHygrometerTestInput<U>,
+): WorstAssessment<U> {
+  const fn = 'surfaceHygrometerTest';
+  const { equilibration, tests, limit, relativeHumidityError } = fields(fn, input);
+  const longEnough_s = read(fn, 'equilibration', equilibration, TIME, POSITIVE) * (1 - 1e-12);
+  const limitShare = readLimit(fn, limit);
+  const error = readProbeError(fn, relativeHumidityError);
+  const readings = readList(fn, 'tests', tests, 1).map((test, i): Reading => {
+    const path = ['tests', i];
+    const box = readObject(fn, i, test, ['tests']);
+    const reading = readHumidity(fn, box.relativeHumidity, error, path);
+    const closed_s = read(fn, 'closedFor', box.closedFor, TIME, POSITIVE, path);
+    return closed_s < longEnough_s ? { ...reading, doubt: 'equilibration-too-short' } : reading;
+  });
+  return assessHumidity(fn, limit, limitShare, readings, {
+    always: testNotes('bs-8203'),
+    source: 'bs-8203',
+    basis: [
+      {
+        id: 'measured',
+        function: `moisture.${fn}`,
+        formula: 'highest relativeHumidity',
+        inputs: { tests: readings.length, equilibration: echo(equilibration), limit: echo(limit) },
+        source: 'bs-8203',
+        assumption: 'the method is from memory',
+      },
+    ],
+  });
+}

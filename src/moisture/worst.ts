@@ -1,0 +1,130 @@
+/** The worst reading of a floor against its limit. An average says nothing: the floor fails where it is wettest. */
+import { judge, type Assessment, type Verdict } from '../core/assessment.ts';
+import type { Basis, Caution, CautionCode } from '../core/caution.ts';
+import type { Quantity } from '../core/quantity.ts';
+
+/** A test of the floor, in base units. */
+export interface Reading {
+  /** What was read. */
+  readonly value: number;
+  /** How low and how high the true value may be by the instruments. */
+  readonly low: number;
+  readonly high: number;
+  /** Why this test is not one by the book; nothing where it is. */
+  readonly doubt?: CautionCode | undefined;
+  /** Whether what is wrong with it can only have made it read low, so that a reading over the limit stands. */
+  readonly readsLow?: boolean | undefined;
+}
+
+/** What the readings say together. */
+interface Worst {
+  readonly verdict: Verdict;
+  /** Place of the reading that governs. */
+  readonly governing: number;
+  /** Half the width in which the governing value lies, on the side of the limit. */
+  readonly uncertainty: number;
+  /** Tests by the book. */
+  readonly usable: number;
+}
+
+/** An assessment of several tests, of which the worst one governs. */
+export interface WorstAssessment<U extends string = string> extends Assessment<U> {
+  /** Place of the governing test in the list. */
+  readonly governing: number;
+  /** Tests that count: done by the book. */
+  readonly usable: number;
+  /** Tests that a floor of this size asks for; nothing where the method has no such rule. */
+  readonly testsNeeded?: number | undefined;
+}
+
+/**
+ * Judges every reading. One over the limit fails the floor. It meets only by enough tests by the book, all of them
+ * clearly within the limit; a doubtful test is set aside where it is within the limit too.
+ */
+export function judgeWorst(
+  readings: readonly Reading[],
+  limit: number,
+  scale: number,
+  needed: number,
+): Worst {
+  const judged = readings.map((reading, place) => {
+    const gap = limit - reading.value;
+    const uncertainty = gap < 0 ? reading.value - reading.low : reading.high - reading.value;
+    return { ...reading, place, uncertainty, verdict: judge(gap, uncertainty, scale) };
+  });
+  const usable = judged.filter((one) => !one.doubt);
+  const failing = judged.filter((one) => one.verdict === 'fails' && (!one.doubt || one.readsLow));
+  const candidates = failing.length > 0 ? failing : usable.length > 0 ? usable : judged;
+  const governing = candidates.reduce((worst, one) => (one.value > worst.value ? one : worst));
+  const clear = judged.every((one) => one.verdict === 'meets') && usable.length >= needed;
+  return {
+    verdict: failing.length > 0 ? 'fails' : clear ? 'meets' : 'undecided',
+    governing: governing.place,
+    uncertainty: governing.uncertainty,
+    usable: usable.length,
+  };
+}
+
+/** What a check of this folder adds to a verdict. */
+export interface WorstWords<U extends string> {
+  readonly worst: Worst;
+  readonly readings: readonly Reading[];
+  readonly testsNeeded?: number | undefined;
+  readonly measured: Quantity<U>;
+  readonly limit: Quantity<U>;
+  readonly gap: Quantity<U>;
+  readonly uncertainty: Quantity<U>;
+  /** Cautions of the method itself. */
+  readonly always: readonly Caution[];
+  readonly basis: readonly Basis[];
+  /** Id of the method in the register of sources. */
+  readonly source: string;
+}
+
+/** The assessment with its cautions. */
+export function worstAssessment<U extends string>(words: WorstWords<U>): WorstAssessment<U> {
+  const { worst, readings, testsNeeded, measured, limit, gap, uncertainty, source } = words;
+  const { verdict, governing, usable } = worst;
+  const params = { measured, limit, uncertainty, test: governing + 1 };
+  const about = (
+    code: CautionCode,
+    severity: Caution['severity'],
+    more: Caution['params'] = {},
+  ): Caution => ({
+    code,
+    severity,
+    params: { ...params, ...more },
+    source,
+  });
+  const doubts = new Map<CautionCode, number>();
+  for (const { doubt } of readings) if (doubt) doubts.set(doubt, (doubts.get(doubt) ?? 0) + 1);
+  return {
+    verdict,
+    measured,
+    limit,
+    gap,
+    ...(worst.uncertainty > 0 && { uncertainty }),
+    governing,
+    usable,
+    ...(testsNeeded !== undefined && { testsNeeded }),
+    cautions: [
+      ...(verdict === 'fails' ? [about('moisture-over-limit', 'caution')] : []),
+      ...(verdict === 'undecided' ? [about('moisture-undecided', 'caution')] : []),
+      ...(testsNeeded !== undefined && usable < testsNeeded
+        ? [about('too-few-tests', 'caution', { testsNeeded, usable })]
+        : []),
+      ...[...doubts].map(([code, tests]) => about(code, 'caution', { tests })),
+      about('worst-test-governs', 'note'),
+      ...words.always,
+    ],
+    basis: words.basis,
+  };
+}
+
+/** Notes that go with every moisture test of a floor. */
+export function testNotes(source: string): Caution[] {
+  return [
+    { code: 'service-climate', severity: 'note', params: {}, source: 'astm-f1869' },
+    { code: 'methods-not-converted', severity: 'note', params: {}, source },
+  ];
+}

@@ -1,0 +1,279 @@
+import { describe, expect, it } from 'vitest';
+import * as moisture from '../../src/moisture/index.ts';
+
+const percent = (value: number) => ({ value, unit: '%' }) as const;
+const inches = (value: number) => ({ value, unit: 'in' }) as const;
+const hours = (value: number) => ({ value, unit: 'h' }) as const;
+const ft2 = (value: number) => ({ value, unit: 'ft2' }) as const;
+const grams = (value: number) => ({ value, unit: 'g' }) as const;
+const pounds = (value: number) => ({ value, unit: 'lb/1000ft2/24h' }) as const;
+const codes = (answer: { cautions: readonly { code: string }[] }) => answer.cautions.map(({ code }) => code);
+
+const hole = (humidity: number, depth = 2.4, closed = 24) => ({
+  relativeHumidity: percent(humidity),
+  depth: inches(depth),
+  closedFor: hours(closed),
+});
+const slab = {
+  floorArea: ft2(1000),
+  slabThickness: inches(6),
+  drying: 'one side',
+  equilibration: hours(24),
+  limit: percent(85),
+} as const;
+const dish = (gain: number, exposure = 66) => ({
+  gain: grams(gain),
+  exposedArea: { value: 64.06, unit: 'in2' } as const,
+  exposure: hours(exposure),
+});
+
+describe('a bakery floor over a wet slab', () => {
+  const holes = [82, 88, 91, 94, 86, 97, 89, 90];
+
+  it('asks for 8 holes of 2.4 in, of which the highest governs and not the mean', () => {
+    const floorArea = ft2(84 * 52 + 40 * 30 + 22 * 18);
+    expect(moisture.testCount({ method: 'in-slab humidity', floorArea }).count).toBe(holes.length);
+    const depth = moisture.probeDepth({ slabThickness: inches(6), drying: 'one side', unit: 'in' });
+    expect(depth.value).toBeCloseTo(2.4, 12);
+    const answer = moisture.inSlabHumidityTest({
+      ...slab,
+      floorArea,
+      tests: holes.map((humidity) => hole(humidity, depth.value)),
+    });
+    expect(answer).toMatchObject({ verdict: 'fails', governing: 5, usable: 8, testsNeeded: 8 });
+    expect(answer.measured).toEqual(percent(97));
+    expect(holes.reduce((a, b) => a + b) / holes.length).toBe(89.625);
+  });
+
+  it('needs a barrier, is within the limit of that barrier, and is fit to coat by it', () => {
+    const finding = { measured: percent(97), systemLimit: percent(85), barrierLimit: percent(99) };
+    expect(moisture.barrierDecision({ inSlabHumidity: finding })).toMatchObject({
+      barrierNeeded: 'yes',
+      withinBarrierLimit: 'meets',
+      fitToCoat: 'meets',
+      by: 'barrier',
+    });
+  });
+
+  it('gives off 9.64 lb', () => {
+    const rate = moisture.emissionRate({ ...dish(5.31, 65.5), unit: 'lb/1000ft2/24h' });
+    expect(rate.value).toBeCloseTo(9.64215881, 8);
+  });
+});
+
+describe('holes', () => {
+  it('a shallow hole over the limit fails the floor, below it decides nothing', () => {
+    const good = [hole(70), hole(71), hole(72)];
+    expect(moisture.inSlabHumidityTest({ ...slab, tests: [...good, hole(88, 1)] }).verdict).toBe('fails');
+    const aside = moisture.inSlabHumidityTest({ ...slab, tests: [...good, hole(60, 1)] });
+    expect([aside.verdict, aside.usable]).toEqual(['meets', 3]);
+    expect(codes(aside)).toContain('probe-too-shallow');
+    const short = moisture.inSlabHumidityTest({ ...slab, tests: [hole(70), hole(71), hole(60, 1)] });
+    expect(short.verdict).toBe('undecided');
+    expect(codes(short)).toContain('too-few-tests');
+  });
+
+  it('no hole deep enough is undecided, with the reason', () => {
+    const none = moisture.inSlabHumidityTest({ ...slab, tests: [hole(70, 1), hole(71, 2), hole(72, 2.3)] });
+    expect([none.verdict, none.usable, none.measured.value]).toEqual(['undecided', 0, 72]);
+    expect(codes(none)).toContain('probe-too-shallow');
+  });
+
+  it('a hole read too early decides nothing, over the limit or below it', () => {
+    const good = [hole(70), hole(71), hole(72)];
+    expect(moisture.inSlabHumidityTest({ ...slab, tests: [...good, hole(95, 2.4, 2)] }).verdict).toBe(
+      'undecided',
+    );
+    expect(moisture.inSlabHumidityTest({ ...slab, tests: [...good, hole(40, 2.4, 2)] }).verdict).toBe(
+      'meets',
+    );
+  });
+
+  it('half the depth is enough where the slab dries to both sides', () => {
+    const tests = [hole(70, 1.2), hole(71, 1.2), hole(72, 1.2)];
+    expect(moisture.inSlabHumidityTest({ ...slab, tests }).verdict).toBe('undecided');
+    expect(moisture.inSlabHumidityTest({ ...slab, drying: 'both sides', tests }).verdict).toBe('meets');
+  });
+
+  it('one bad hole is not averaged away by ninety-nine good ones', () => {
+    const tests = [...Array.from({ length: 99 }, () => hole(50)), hole(85.1)];
+    const answer = moisture.inSlabHumidityTest({ ...slab, floorArea: ft2(90000), tests });
+    expect([answer.verdict, answer.governing]).toEqual(['fails', 99]);
+  });
+
+  it('warns of the dust of drilling', () => {
+    const answer = moisture.inSlabHumidityTest({ ...slab, tests: [hole(70)] });
+    expect(answer.cautions.find(({ code }) => code === 'silica-dust-from-testing')?.severity).toBe('danger');
+  });
+});
+
+describe('dishes', () => {
+  const floor = { floorArea: ft2(1000), limit: pounds(3) };
+  it('outside the window decide nothing, whichever way they read', () => {
+    const good = [dish(1), dish(1), dish(1)];
+    expect(moisture.calciumChlorideTest({ ...floor, tests: [...good, dish(9, 80)] }).verdict).toBe(
+      'undecided',
+    );
+    expect(moisture.calciumChlorideTest({ ...floor, tests: [...good, dish(0.5, 80)] }).verdict).toBe('meets');
+    const none = moisture.calciumChlorideTest({ ...floor, tests: [dish(1, 48), dish(1, 48), dish(1, 48)] });
+    expect([none.verdict, none.usable]).toEqual(['undecided', 0]);
+    expect(codes(none)).toContain('exposure-outside-window');
+  });
+
+  it('errors of balance, area and clock make a close floor undecided', () => {
+    const tests = [dish(1.8, 65.5), dish(1.8, 65.5), dish(1.8, 65.5)];
+    const limit = pounds(3.3);
+    expect(moisture.calciumChlorideTest({ ...floor, limit, tests }).verdict).toBe('meets');
+    expect(moisture.calciumChlorideTest({ ...floor, limit, tests, gainError: grams(0.1) }).verdict).toBe(
+      'undecided',
+    );
+  });
+
+  it('refuses errors as large as what was measured', () => {
+    const tests = [dish(1)];
+    expect(() =>
+      moisture.calciumChlorideTest({ ...floor, tests, exposedAreaError: { value: 1, unit: 'ft2' } }),
+    ).toThrow(/exposedAreaError/);
+    expect(() => moisture.calciumChlorideTest({ ...floor, tests, exposureError: hours(70) })).toThrow(
+      /exposureError/,
+    );
+    expect(() => moisture.calciumChlorideTest({ ...floor, tests: [] })).toThrow(/at least 1/);
+    expect(() => moisture.exposedArea({ flangeArea: ft2(1), dishArea: ft2(1), unit: 'ft2' })).toThrow(
+      /dishArea/,
+    );
+  });
+});
+
+describe('sheets and pH', () => {
+  it('a wet sheet fails however short it lay; a dry one never becomes a number', () => {
+    const floor = { floorArea: ft2(400), leastDwell: hours(16) };
+    const wet = moisture.plasticSheetTest({ ...floor, tests: [{ dwell: hours(2), moisture: true }] });
+    expect(wet.verdict).toBe('fails');
+    expect(codes(wet)).toEqual(
+      expect.arrayContaining(['sheet-shows-moisture', 'dwell-too-short', 'sheet-is-no-measurement']),
+    );
+    expect(wet).not.toHaveProperty('measured');
+    expect(() =>
+      moisture.plasticSheetTest({ ...floor, tests: [{ dwell: hours(2), moisture: 'no' as never }] }),
+    ).toThrow(/tests\.0\.moisture must be true or false/);
+  });
+
+  it('pH is judged at both ends, with its error, and only from 0 to 14', () => {
+    const floor = { floorArea: ft2(400), least: 5, most: 9 };
+    expect(moisture.alkalinityTest({ ...floor, readings: [4.5, 8] })).toMatchObject({
+      verdict: 'fails',
+      limit: 5,
+      measured: 4.5,
+      gap: -0.5,
+    });
+    expect(moisture.alkalinityTest({ ...floor, readings: [8.9, 8], readingError: 0.2 }).verdict).toBe(
+      'undecided',
+    );
+    expect(() => moisture.alkalinityTest({ ...floor, readings: [15] })).toThrow(/readings\.0/);
+    expect(() => moisture.alkalinityTest({ ...floor, readings: [NaN] })).toThrow(/readings\.0/);
+    expect(() => moisture.alkalinityTest({ ...floor, readings: ['7' as never] })).toThrow(/readings\.0/);
+    expect(() => moisture.alkalinityTest({ ...floor, least: 10, readings: [8] })).toThrow(/least/);
+  });
+});
+
+describe('three answers', () => {
+  const finding = (measured: number, more: { error?: number; barrierLimit?: number } = {}) => ({
+    measured: percent(measured),
+    systemLimit: percent(80),
+    ...(more.error !== undefined && { error: percent(more.error) }),
+    ...(more.barrierLimit !== undefined && { barrierLimit: percent(more.barrierLimit) }),
+  });
+  const answers = (input: moisture.BarrierDecisionInput) => {
+    const { barrierNeeded, withinBarrierLimit, fitToCoat, by } = moisture.barrierDecision(input);
+    return [barrierNeeded, withinBarrierLimit, fitToCoat, by];
+  };
+
+  it.each([
+    ['dry', finding(70), ['no', 'no limit given', 'meets', 'system alone']],
+    ['wet without a barrier', finding(90), ['yes', 'no limit given', 'fails', undefined]],
+    ['wet within the barrier', finding(90, { barrierLimit: 99 }), ['yes', 'meets', 'meets', 'barrier']],
+    [
+      'wetter than the barrier bears',
+      finding(100, { barrierLimit: 99 }),
+      ['yes', 'fails', 'fails', undefined],
+    ],
+    ['close', finding(79, { error: 2 }), ['undecided', 'no limit given', 'undecided', undefined]],
+    [
+      'close, with a barrier',
+      finding(79, { error: 2, barrierLimit: 99 }),
+      ['undecided', 'meets', 'meets', 'barrier'],
+    ],
+    [
+      'close to the barrier',
+      finding(98, { error: 2, barrierLimit: 99 }),
+      ['yes', 'undecided', 'undecided', undefined],
+    ],
+  ] as const)('%s', (_, inSlabHumidity, expected) => {
+    expect(answers({ inSlabHumidity })).toEqual(expected);
+  });
+
+  it('the worst method governs, and none is converted into another', () => {
+    const wet = { measured: pounds(12), systemLimit: pounds(3) };
+    expect(answers({ inSlabHumidity: finding(70), emission: wet })).toEqual([
+      'yes',
+      'no limit given',
+      'fails',
+      undefined,
+    ]);
+    // A barrier limit for one method does not speak for another.
+    expect(answers({ inSlabHumidity: finding(90, { barrierLimit: 99 }), emission: wet })).toEqual([
+      'yes',
+      'fails',
+      'fails',
+      undefined,
+    ]);
+    const surface = { measured: percent(76), systemLimit: percent(75) };
+    expect(answers({ inSlabHumidity: finding(76), surfaceHumidity: surface })[0]).toBe('yes');
+  });
+
+  it('refuses no method, and a barrier that bears less than the system', () => {
+    expect(() => moisture.barrierDecision({})).toThrow(/another method/);
+    expect(() => moisture.barrierDecision({ inSlabHumidity: finding(70, { barrierLimit: 75 }) })).toThrow(
+      /barrierLimit/,
+    );
+    expect(() => moisture.barrierDecision({ inSlabHumidity: null as never })).toThrow(/inSlabHumidity/);
+  });
+});
+
+describe('drying', () => {
+  const time = (thickness: number, more: object = {}) =>
+    moisture.dryingTime({
+      slabThickness: { value: thickness, unit: 'mm' },
+      drying: 'one side',
+      unit: 'd',
+      ...more,
+    });
+
+  it('is a range of rules that disagree by a factor of two', () => {
+    const { range, orLonger, rules } = time(150);
+    expect(range.high.value / range.low.value).toBeGreaterThan(2);
+    expect(orLonger).toBe(true);
+    expect(rules.map((rule) => rule.orLonger)).toEqual([false, true, true]);
+    expect(codes(time(150))).toEqual(['drying-rules-disagree']);
+  });
+
+  it('laboratory slabs say nothing of thinner ones, and only the least of thicker and wetter ones', () => {
+    expect(time(80, { waterCement: 0.5 }).rules.length).toBe(2);
+    const between = time(120, { waterCement: 0.55 }).rules[2];
+    expect(between?.orLonger).toBe(true);
+    expect(between?.time.value).toBeCloseTo(99.5, 9);
+    expect(time(101.6, { waterCement: 0.6, below: 'wet ground' }).rules[2]).toMatchObject({
+      orLonger: true,
+      time: { value: 144 },
+    });
+    expect(time(101.6, { waterCement: 0.45, below: 'wet ground' }).rules.length).toBe(2);
+    expect(time(80, { waterCement: 0.5, below: 'wet ground' }).rules.length).toBe(2);
+  });
+
+  it('refuses what the rules do not know', () => {
+    expect(() => time(5)).toThrow(/slabThickness/);
+    expect(() => time(100, { waterCement: 0.3 })).toThrow(/waterCement/);
+    expect(() => time(100, { below: 'sand' })).toThrow(/below/);
+    expect(() => time(100, { drying: 'top' })).toThrow(/drying/);
+  });
+});
