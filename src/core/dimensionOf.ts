@@ -1,5 +1,7 @@
 import type { Dimension } from './dimension.ts';
 import * as tables from './dimensions.ts';
+import { ABSOLUTE, ANY } from './limits.ts';
+import { AT_ZERO_CELSIUS } from './temperature.ts';
 import type * as codes from './unitCodes.ts';
 
 /** Every kind of quantity and the codes of its units. */
@@ -36,38 +38,64 @@ export type SameKind<U extends Unit> = {
   [D in keyof UnitsByDimension]: U extends UnitsByDimension[D] ? UnitsByDimension[D] : never;
 }[keyof UnitsByDimension];
 
-/** The kinds of quantity by name. */
-export const DIMENSIONS: Readonly<Record<DimensionName, Dimension<Unit>>> = {
-  length: tables.LENGTH,
-  area: tables.AREA,
-  volume: tables.VOLUME,
-  mass: tables.MASS,
-  time: tables.TIME,
-  temperature: tables.TEMPERATURE,
-  'temperature difference': tables.TEMPERATURE_DIFFERENCE,
-  share: tables.SHARE,
-  'spread rate': tables.SPREAD_RATE,
-  'mass per area': tables.MASS_PER_AREA,
-  density: tables.DENSITY,
-  pressure: tables.PRESSURE,
-  force: tables.FORCE,
-  'work rate': tables.WORK_RATE,
-  flow: tables.FLOW,
-  'vapour emission': tables.VAPOUR_EMISSION,
-  permeance: tables.PERMEANCE,
-  'molar energy': tables.MOLAR_ENERGY,
-  'equivalent weight': tables.EQUIVALENT_WEIGHT,
-  angle: tables.ANGLE,
-} as never;
+/** Every kind of quantity. */
+export const DIMENSIONS = [
+  tables.LENGTH,
+  tables.AREA,
+  tables.VOLUME,
+  tables.MASS,
+  tables.TIME,
+  tables.TEMPERATURE,
+  tables.TEMPERATURE_DIFFERENCE,
+  tables.SHARE,
+  tables.SPREAD_RATE,
+  tables.MASS_PER_AREA,
+  tables.DENSITY,
+  tables.PRESSURE,
+  tables.FORCE,
+  tables.WORK_RATE,
+  tables.FLOW,
+  tables.VAPOUR_EMISSION,
+  tables.PERMEANCE,
+  tables.MOLAR_ENERGY,
+  tables.EQUIVALENT_WEIGHT,
+  tables.ANGLE,
+] as unknown as readonly Dimension<Unit>[];
 
-const byUnit = new Map<unknown, Dimension<Unit>>();
+/** What leads from a number in one unit to base units and back. */
+export interface UnitScale {
+  readonly unit: string;
+  readonly dimension: Dimension<Unit>;
+  /** One unit in base units. */
+  readonly factor: number;
+  /** What the unit shows where the base unit shows 0. */
+  readonly zero: number;
+  /** Least value there is, in base units. */
+  readonly least: number;
+}
+
+const scales: ReadonlyMap<unknown, UnitScale> = /* @__PURE__ */ new Map(
+  /* @__PURE__ */ DIMENSIONS.flatMap((dimension) => {
+    const points = dimension.name === tables.TEMPERATURE.name;
+    return Object.keys(dimension.factor).map((code) => [
+      code,
+      {
+        unit: code,
+        dimension,
+        factor: dimension.factor[code] as number,
+        zero: points ? AT_ZERO_CELSIUS[code as codes.TemperatureUnit] : 0,
+        least: (points ? ABSOLUTE : ANY).least,
+      },
+    ]);
+  }),
+);
+
+/** The scale of a unit code; nothing for a code that is not one of ours. */
+export function scaleOf(unit: unknown): UnitScale | undefined {
+  return scales.get(unit);
+}
 
 /** The kind of quantity that a unit code belongs to; nothing for a code that is not one of ours. */
 export function dimensionOf(unit: unknown): Dimension<Unit> | undefined {
-  if (byUnit.size === 0) {
-    for (const dimension of Object.values(DIMENSIONS)) {
-      for (const code of Object.keys(dimension.factor)) byUnit.set(code, dimension);
-    }
-  }
-  return byUnit.get(unit);
+  return scaleOf(unit)?.dimension;
 }

@@ -56,7 +56,7 @@ export function decimalOf(value: number, as: 'double' | 'digits'): Decimal {
 
 function measures(): Record<string, Measure<string, string>> {
   return Object.fromEntries(
-    Object.values(DIMENSIONS).map(({ name, exact }) => [
+    DIMENSIONS.map(({ name, exact }) => [
       name,
       name === TEMPERATURE.name ? temperature() : { systems: { all: mapValues(exact, unitOf) } },
     ]),

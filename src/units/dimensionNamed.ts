@@ -4,9 +4,11 @@ import { refuse } from '../core/read.ts';
 
 /** The kind of quantity of that name. */
 export function dimensionNamed(fn: string, name: DimensionName): Dimension<string> {
-  return typeof name === 'string' && Object.hasOwn(DIMENSIONS, name)
-    ? DIMENSIONS[name]
-    : refuse(fn, 'out-of-range', ['dimension'], `one of ${Object.keys(DIMENSIONS).join(', ')}`, name);
+  const names = () => DIMENSIONS.map((dimension) => dimension.name).join(', ');
+  return (
+    DIMENSIONS.find((dimension) => dimension.name === name) ??
+    refuse(fn, 'out-of-range', ['dimension'], `one of ${names()}`, name)
+  );
 }
 
 /** The kind of quantity that the unit in the field `key` belongs to. */
