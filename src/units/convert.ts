@@ -47,14 +47,17 @@ export const convert = /* @__PURE__ */ monotone(
     const { quantity, unit } = fields('convert', input);
     // A caller without types may hand over anything, hence the question mark.
     const given = quantity as Quantity | undefined;
-    if (given?.unit !== from?.unit) from = scaleOf(given?.unit);
-    if (unit !== to?.unit) to = scaleOf(unit);
+    if (given?.unit !== from?.unit || unit !== to?.unit) {
+      from = scaleOf(given?.unit);
+      to = scaleOf(unit);
+      if (from?.dimension !== to?.dimension) from = undefined;
+    }
 
-    if (from && from.dimension === to?.dimension && typeof given?.value === 'number') {
+    if (from && to && typeof given?.value === 'number') {
       const base = (given.value - from.zero) * from.factor;
-      const answer = from === to ? given.value : base / to.factor + to.zero;
-      // Adding 0 turns −0 into 0.
-      if (base >= from.least && Number.isFinite(answer)) return { value: answer + 0, unit };
+      // Adding 0, which is what most units show at 0, turns −0 into 0.
+      const value = from === to ? given.value + 0 : base / to.factor + to.zero;
+      if (base >= from.least && Number.isFinite(value)) return { value, unit };
     }
     // What did not go through is refused here, each with its reason.
     const { base, dimension } = readAny('convert', 'quantity', quantity);
