@@ -48,7 +48,7 @@ const MARK: unique symbol = Symbol.for('coating-math/InputError') as never;
 export class InputError extends RangeError {
   override readonly name = 'InputError';
   /** What is wrong, in the order in which it was found. */
-  readonly issues: readonly [InputIssue, ...InputIssue[]];
+  declare readonly issues: readonly [InputIssue, ...InputIssue[]];
 
   /** Takes what was found; the message is made from the first. */
   constructor(issues: readonly [InputIssue, ...InputIssue[]]) {

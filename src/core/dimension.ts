@@ -36,7 +36,8 @@ export function toDouble(exact: Exact): number {
 export function factorOf(dimension: Dimension<string>, unit: unknown): number | undefined {
   if (unit !== dimension.lastUnit) {
     dimension.lastUnit = unit;
-    dimension.lastFactor = dimension.factor[unit as string];
+    // A list of one word would pass for the word.
+    dimension.lastFactor = typeof unit === 'string' ? dimension.factor[unit] : undefined;
   }
   return dimension.lastFactor;
 }

@@ -1,5 +1,7 @@
 import type { Dimension } from './dimension.ts';
 import * as tables from './dimensions.ts';
+import { ABSOLUTE, ANY } from './limits.ts';
+import { AT_ZERO_CELSIUS } from './temperature.ts';
 import type * as codes from './unitCodes.ts';
 
 /** Every kind of quantity and the codes of its units. */
@@ -42,7 +44,7 @@ export type SameKind<U extends Unit> = {
   [D in keyof UnitsByDimension]: U extends UnitsByDimension[D] ? UnitsByDimension[D] : never;
 }[keyof UnitsByDimension];
 
-/** Every kind of quantity. The order is that of {@link UnitsByDimension}. */
+/** Every kind of quantity. */
 export const DIMENSIONS = [
   tables.LENGTH,
   tables.AREA,
@@ -72,14 +74,40 @@ export const DIMENSIONS = [
   tables.ANGLE,
 ] as unknown as readonly Dimension<Unit>[];
 
-const byUnit = new Map<unknown, Dimension<Unit>>();
+/** What leads from a number in one unit to base units and back. */
+export interface UnitScale {
+  readonly unit: string;
+  readonly dimension: Dimension<Unit>;
+  /** One unit in base units. */
+  readonly factor: number;
+  /** What the unit shows where the base unit shows 0. */
+  readonly zero: number;
+  /** Least value there is, in base units. */
+  readonly least: number;
+}
+
+const scales: ReadonlyMap<unknown, UnitScale> = /* @__PURE__ */ new Map(
+  /* @__PURE__ */ DIMENSIONS.flatMap((dimension) => {
+    const points = dimension.name === tables.TEMPERATURE.name;
+    return Object.keys(dimension.factor).map((code) => [
+      code,
+      {
+        unit: code,
+        dimension,
+        factor: dimension.factor[code] as number,
+        zero: points ? AT_ZERO_CELSIUS[code as codes.TemperatureUnit] : 0,
+        least: (points ? ABSOLUTE : ANY).least,
+      },
+    ]);
+  }),
+);
+
+/** The scale of a unit code; nothing for a code that is not one of ours. */
+export function scaleOf(unit: unknown): UnitScale | undefined {
+  return scales.get(unit);
+}
 
 /** The kind of quantity that a unit code belongs to; nothing for a code that is not one of ours. */
 export function dimensionOf(unit: unknown): Dimension<Unit> | undefined {
-  if (byUnit.size === 0) {
-    for (const dimension of DIMENSIONS) {
-      for (const code of Object.keys(dimension.factor)) byUnit.set(code, dimension);
-    }
-  }
-  return byUnit.get(unit);
+  return scaleOf(unit)?.dimension;
 }

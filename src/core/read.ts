@@ -16,14 +16,12 @@ export function refuse(
 
 /** Any value in a few words, for a message. */
 export function show(value: unknown): string {
+  if (value === undefined) return 'nothing';
   if (typeof value === 'string') return `'${value.slice(0, 40)}'`;
-  if (typeof value !== 'object' || value === null) return value === undefined ? 'nothing' : String(value);
+  if (typeof value !== 'object' || !value) return String(value);
   const { value: number, unit } = value as Partial<Quantity>;
-  return typeof number === 'number'
-    ? `${number} ${show(unit)}`
-    : Array.isArray(value)
-      ? 'a list'
-      : 'an object';
+  if (typeof number === 'number' && typeof unit !== 'object') return `${number} ${show(unit)}`;
+  return Array.isArray(value) ? 'a list' : 'an object';
 }
 
 /** The input object itself, or a refusal where there is none. */
@@ -81,7 +79,6 @@ export function readOptional<U extends string>(
   return quantity === undefined ? undefined : read(fn, key, quantity, dimension, limits, path);
 }
 
-const FITS = 'finite';
 const UNIT: InputPath = ['unit'];
 
 /** Says why a quantity was not read. */
@@ -98,12 +95,12 @@ function refuseQuantity(
   const kind = `a ${dimension.name}`;
   const value = quantity?.value;
   if (typeof value !== 'number') {
-    return no(quantity === undefined ? 'missing' : 'not-a-quantity', `${kind}${words} as { value, unit }`);
+    return no(quantity === undefined ? 'missing' : 'not-a-quantity', kind + words + ' as { value, unit }');
   }
   const factor = factorOf(dimension, quantity?.unit);
-  if (factor === undefined) return no('wrong-unit', `${kind} in ${unitsOf(dimension)}`);
+  if (factor === undefined) return no('wrong-unit', kind + ' in ' + unitsOf(dimension));
   if (Number.isFinite(value * factor)) return no('out-of-range', kind + words);
-  return no(Number.isFinite(value) ? 'too-large' : 'not-finite', FITS);
+  return no(Number.isFinite(value) ? 'too-large' : 'not-finite', 'finite');
 }
 
 /** The unit codes of a kind of quantity, for a message. */
@@ -127,5 +124,5 @@ export function write<U extends V, V extends string>(
   const value = base / factor;
   // Adding 0 turns −0 into 0.
   if (Number.isFinite(value)) return { value: value + 0, unit };
-  return refuse(fn, 'too-large', [], FITS, value);
+  return refuse(fn, 'too-large', [], 'finite', value);
 }

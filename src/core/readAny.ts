@@ -1,12 +1,9 @@
 import type { Dimension } from './dimension.ts';
-import { dimensionOf } from './dimensionOf.ts';
-import { TEMPERATURE } from './dimensions.ts';
+import { scaleOf, type UnitScale } from './dimensionOf.ts';
 import type { InputPath } from './InputError.ts';
 import { ABSOLUTE, ANY } from './limits.ts';
-import type { Quantity, Temperature } from './quantity.ts';
-import { read, write } from './read.ts';
-import { readTemperature, writeTemperature } from './temperature.ts';
-import type { TemperatureUnit } from './unitCodes.ts';
+import type { Quantity } from './quantity.ts';
+import { read, refuse, write } from './read.ts';
 
 /** Stands in for the kind of a quantity whose unit is not known, so that the refusal reads the same. */
 const UNKNOWN = { name: 'quantity', factor: {} } as Dimension<string>;
@@ -23,11 +20,14 @@ export function readAs(
   key: string | number,
   quantity: Quantity | undefined,
   dimension: Dimension<string>,
-  path?: InputPath,
+  path: InputPath = [],
 ): number {
-  return dimension.name === TEMPERATURE.name
-    ? readTemperature(fn, key, quantity as Temperature, ABSOLUTE, path)
-    : read(fn, key, quantity, dimension, ANY, path);
+  read(fn, key, quantity, dimension, ANY, path);
+  const { value, unit } = quantity as Quantity;
+  const { zero, factor, least } = scaleOf(unit) as UnitScale;
+  const base = (value - zero) * factor;
+  if (base >= least) return base;
+  return refuse(fn, 'out-of-range', [...path, key], `a ${dimension.name}${ABSOLUTE.words}`, quantity);
 }
 
 /** Reads the quantity that came in the field `key`, of whatever kind its unit says. */
@@ -38,7 +38,7 @@ export function readAny(
   path?: InputPath,
 ): AnyReading {
   const given = quantity as Partial<Quantity> | null | undefined;
-  const dimension = (dimensionOf(given?.unit) ?? UNKNOWN) as Dimension<string>;
+  const dimension = (scaleOf(given?.unit)?.dimension ?? UNKNOWN) as Dimension<string>;
   return { base: readAs(fn, key, quantity, dimension, path), dimension };
 }
 
@@ -48,7 +48,6 @@ export function writeAny<U extends string>(
   { base, dimension }: AnyReading,
   unit: U,
 ): Quantity<U> {
-  return dimension.name === TEMPERATURE.name
-    ? (writeTemperature(fn, base, unit as TemperatureUnit) as Quantity<U>)
-    : write(fn, base, dimension, unit);
+  const { value } = write(fn, base, dimension, unit);
+  return { value: value + (scaleOf(unit) as UnitScale).zero, unit };
 }

@@ -1,4 +1,4 @@
-import type { Dimension } from './dimension.ts';
+import { factorOf, type Dimension } from './dimension.ts';
 import type { InputPath } from './InputError.ts';
 import { POSITIVE, type Limits } from './limits.ts';
 import type { Quantity } from './quantity.ts';
@@ -15,7 +15,7 @@ export function readOneOf(
   path?: InputPath,
 ): AnyReading {
   const given = quantity as Partial<Quantity> | null | undefined;
-  const own = kinds.find((kind) => Object.keys(kind.factor).includes(String(given?.unit)));
+  const own = kinds.find((kind) => factorOf(kind, given?.unit) !== undefined);
   const dimension = (own as Dimension<string> | undefined) ?? allOf(kinds);
   return { base: read(fn, key, quantity, dimension, limits, path), dimension };
 }

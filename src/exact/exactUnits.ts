@@ -16,7 +16,8 @@ const CLEAN = 20;
 /** A private copy, so that no setting of ours reaches the caller's decimals, nor theirs ours. */
 const Long = Decimal.clone({ precision: MOST_DIGITS + GUARD, rounding: Decimal.ROUND_HALF_UP });
 
-const wrapper: Wrapper<Decimal> = {
+/** What the converter asks of a number type; it compares only to find the handiest unit, which nobody asks it for. */
+export const decimals: Wrapper<Decimal> = {
   create: (value) => new Long(value),
   add: (a, b) => Long.add(a, b),
   sub: (a, b) => Long.sub(a, b),
@@ -33,7 +34,7 @@ let converter: Converter | undefined;
 
 /** A number in another unit, rounded to so many digits. */
 export function convertDecimal(value: Decimal, from: string, to: string, digits: number): string {
-  converter ??= configureMeasurements(measures(), wrapper);
+  converter ??= configureMeasurements(measures(), decimals);
   Long.set({ precision: digits + GUARD });
   // The converter hands whatever number it is given to `create` of its number type.
   const result = converter(value as unknown as number)

@@ -1,8 +1,12 @@
-import type { SameKind, Unit } from '../core/dimensionOf.ts';
+import { scaleOf, type SameKind, type Unit, type UnitScale } from '../core/dimensionOf.ts';
 import { monotone } from '../core/monotone.ts';
 import type { Quantity } from '../core/quantity.ts';
-import { fields } from '../core/read.ts';
-import { readAny, writeAny } from '../core/readAny.ts';
+import { fields, write } from '../core/read.ts';
+import { readAny } from '../core/readAny.ts';
+
+/** The units of the last call: looking them up is most of the work, and a caller seldom changes them. */
+let from: UnitScale | undefined;
+let to: UnitScale | undefined;
 
 /** Input of {@link convert}. */
 export interface ConvertInput<From extends Unit = Unit, To extends SameKind<From> = SameKind<From>> {
@@ -41,10 +45,22 @@ export const convert = /* @__PURE__ */ monotone(
   { quantity: '+' },
   <From extends Unit, To extends SameKind<From>>(input: ConvertInput<From, To>): Quantity<To> => {
     const { quantity, unit } = fields('convert', input);
-    const reading = readAny('convert', 'quantity', quantity);
-    // Adding 0 turns −0 into 0.
-    return (quantity.unit as string) === unit
-      ? { value: quantity.value + 0, unit }
-      : writeAny('convert', reading, unit);
+    // A caller without types may hand over anything, hence the question mark.
+    const given = quantity as Quantity | undefined;
+    if (given?.unit !== from?.unit || unit !== to?.unit) {
+      from = scaleOf(given?.unit);
+      to = scaleOf(unit);
+      if (from?.dimension !== to?.dimension) from = undefined;
+    }
+
+    if (from && to && typeof given?.value === 'number') {
+      const base = (given.value - from.zero) * from.factor;
+      // Adding 0, which is what most units show at 0, turns −0 into 0.
+      const value = from === to ? given.value + 0 : base / to.factor + to.zero;
+      if (base >= from.least && Number.isFinite(value)) return { value, unit };
+    }
+    // What did not go through is refused here, each with its reason.
+    const { base, dimension } = readAny('convert', 'quantity', quantity);
+    return write('convert', base, dimension, unit);
   },
 );

@@ -6,6 +6,6 @@ export function differenceUnit(scale: string): TemperatureDifferenceUnit {
 }
 
 /** The scale whose steps are a difference of one. */
-export function scaleOf(difference: string): TemperatureUnit {
+export function pointUnit(difference: string): TemperatureUnit {
   return difference === 'deltaF' ? 'degF' : 'degC';
 }

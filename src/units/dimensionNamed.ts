@@ -4,10 +4,10 @@ import { refuse } from '../core/read.ts';
 
 /** The kind of quantity of that name. */
 export function dimensionNamed(fn: string, name: DimensionName): Dimension<string> {
-  const expected = () => `one of ${DIMENSIONS.map((dimension) => dimension.name).join(', ')}`;
+  const names = () => DIMENSIONS.map((dimension) => dimension.name).join(', ');
   return (
     DIMENSIONS.find((dimension) => dimension.name === name) ??
-    refuse(fn, 'out-of-range', ['dimension'], expected(), name)
+    refuse(fn, 'out-of-range', ['dimension'], `one of ${names()}`, name)
   );
 }
 

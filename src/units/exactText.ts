@@ -1,4 +1,5 @@
 import type { Exact } from '../core/dimension.ts';
+import { greatestCommonDivisor } from './greatestCommonDivisor.ts';
 
 /** An exact number as text: a whole number, or a fraction in lowest terms. */
 export function exactText(exact: Exact): string {
@@ -19,8 +20,4 @@ function decimalFraction(digits: number | string): [bigint, bigint] {
   const places = part.length - Number(exponent);
   const value = BigInt(whole + part);
   return places > 0 ? [value, 10n ** BigInt(places)] : [value * 10n ** BigInt(-places), 1n];
-}
-
-function greatestCommonDivisor(a: bigint, b: bigint): bigint {
-  return b === 0n ? a : greatestCommonDivisor(b, a % b);
 }

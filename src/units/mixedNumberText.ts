@@ -1,3 +1,4 @@
+import { greatestCommonDivisor } from './greatestCommonDivisor.ts';
 import type { NumberStyle } from './numberStyle.ts';
 
 /** A whole number of steps of 1/`denominator` as a whole and a fraction in lowest terms: `6 3/8`. */
@@ -7,7 +8,7 @@ export function mixedNumberText(steps: number, denominator: number, style: Numbe
   const size = Math.abs(steps);
   const whole = Math.floor(size / denominator);
   const over = size % denominator;
-  const common = greatestCommonDivisor(denominator, over);
+  const common = Number(greatestCommonDivisor(BigInt(denominator), BigInt(over)));
   const fraction = over === 0 ? '' : `${write(over / common)}/${write(denominator / common)}`;
   const parts = [whole > 0 || !fraction ? write(whole) : '', fraction].filter(Boolean);
   return (steps < 0 ? minus : '') + parts.join(' ');
@@ -19,8 +20,4 @@ export function feetAndInchesText(steps: number, denominator: number, style: Num
   const perFoot = 12 * denominator;
   const feet = size < perFoot ? '' : `${mixedNumberText(Math.floor(size / perFoot), 1, style)}' `;
   return `${steps < 0 ? style.minus : ''}${feet}${mixedNumberText(size % perFoot, denominator, style)}"`;
-}
-
-function greatestCommonDivisor(a: number, b: number): number {
-  return b === 0 ? a : greatestCommonDivisor(b, a % b);
 }

@@ -2,7 +2,7 @@ import type { SameKind, Unit } from '../core/dimensionOf.ts';
 import type { Quantity } from '../core/quantity.ts';
 import { fields } from '../core/read.ts';
 import type { TemperatureUnit } from '../core/unitCodes.ts';
-import { scalable, times } from './scalable.ts';
+import { scalable, times } from './arithmeticInput.ts';
 import { answer, valueIn } from './valueIn.ts';
 
 /** Units whose zero means none of it, so that twice as many is twice as much: all but points of temperature. */

@@ -4,7 +4,7 @@ import { monotone } from '../core/monotone.ts';
 import type { Quantity } from '../core/quantity.ts';
 import { fields } from '../core/read.ts';
 import type { TemperatureDifferenceUnit, TemperatureUnit } from '../core/unitCodes.ts';
-import { differenceUnit, scaleOf } from './differenceUnit.ts';
+import { differenceUnit, pointUnit } from './differenceUnit.ts';
 import { dimensionOfUnit } from './dimensionNamed.ts';
 import { answer, valueIn } from './valueIn.ts';
 
@@ -82,6 +82,6 @@ function inSteps(from: Quantity, quantity: Quantity, unit: Unit): [number, numbe
     dimension.name === TEMPERATURE_DIFFERENCE.name &&
     dimensionOf((from as Quantity | null | undefined)?.unit)?.name === TEMPERATURE.name;
   return betweenPoints
-    ? [whole(TEMPERATURE, scaleOf(unit)), part(TEMPERATURE, scaleOf(unit))]
+    ? [whole(TEMPERATURE, pointUnit(unit)), part(TEMPERATURE, pointUnit(unit))]
     : [whole(), part()];
 }

@@ -1,7 +1,7 @@
 import type { SameKind } from '../core/dimensionOf.ts';
 import type { Quantity } from '../core/quantity.ts';
 import { fields } from '../core/read.ts';
-import { listIn, scalable } from './scalable.ts';
+import { listIn, scalable } from './arithmeticInput.ts';
 import type { ScalableUnit } from './scale.ts';
 import { total } from './total.ts';
 import { answer, valueIn } from './valueIn.ts';

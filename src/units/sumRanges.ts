@@ -3,7 +3,7 @@ import type { Quantity } from '../core/quantity.ts';
 import type { Range, Ranged } from '../core/range.ts';
 import { fields } from '../core/read.ts';
 import { answerRange, rangeIn } from './rangeIn.ts';
-import { listIn, scalable } from './scalable.ts';
+import { listIn, scalable } from './arithmeticInput.ts';
 import type { ScalableUnit } from './scale.ts';
 import { total } from './total.ts';
 

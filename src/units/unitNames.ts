@@ -2,7 +2,7 @@
 import type { DimensionName, Unit } from '../core/dimensionOf.ts';
 
 /** Full name, symbol, code in the Unified Code for Units of Measure where that has the same unit, and source. */
-export type UnitName = readonly [
+type UnitName = readonly [
   name: string,
   symbol: string,
   ucum: string,

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { attempt } from '../../src/core/attempt.ts';
 import { convertExact } from '../../src/exact/convertExact.ts';
+import { decimals } from '../../src/exact/exactUnits.ts';
 import { pairs, exactly } from '../support/definitions.ts';
 import { decimal, double, toDigits } from '../support/rational.ts';
 
@@ -63,4 +64,9 @@ it.each([
 ])('refuses %o', (bad, code, path) => {
   const good = { quantity: { value: 1, unit: 'm' }, unit: 'ft', digits: 10 };
   expect(attempt(convertExact, { ...good, ...bad })).toMatchObject({ ok: false, issues: [{ code, path }] });
+});
+
+it('the number type of the converter compares as numbers do', () => {
+  const found = [decimals.lt('1', 2), decimals.lte('2', 2), decimals.gt('1', 2), decimals.gte('2', 2)];
+  expect(found).toEqual([true, true, false, true]);
 });

@@ -21,7 +21,20 @@ const BAD_VALUES = [
   {},
   [],
 ];
-const BAD_UNITS = ['', 'gal', 'furlong', 'toString', '__proto__', null, undefined, 3, {}];
+const BAD_UNITS = [
+  '',
+  'gal',
+  'furlong',
+  'toString',
+  '__proto__',
+  null,
+  undefined,
+  3,
+  {},
+  ['mil'],
+  ['ft2/usgal'],
+  Object.create(null) as object,
+];
 const BAD_QUANTITIES = [
   undefined,
   null,

@@ -19,7 +19,7 @@ const layerOf = (folder: string) => LAYERS.findIndex((layer) => layer.includes(f
 const ids = [...functions.keys()];
 const subjects = ids.filter((id) => !TOOLS.includes(id.split('.')[0] ?? ''));
 const isFormula = (id: string) => /export const \w+ = \/\* @__PURE__ \*\/ monotone\(/.test(sourceText(id));
-const formulas = subjects.filter(isFormula);
+const formulas = ids.filter(isFormula);
 
 /** The doc block right above the exported function. */
 function docOf(id: string): string {

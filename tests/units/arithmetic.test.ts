@@ -55,6 +55,13 @@ describe.each(scalable)('$name', ({ units }) => {
   });
 });
 
+it('calls equal what round-off parts, and nothing more', () => {
+  const one = q(1, 'm');
+  expect(compare({ quantity: q(1 + 1e-13, 'm'), to: one })).toBe(0);
+  expect(compare({ quantity: q(1 + 1e-11, 'm'), to: one })).toBe(1);
+  expect(compare({ quantity: q(1 - 1e-11, 'm'), to: one })).toBe(-1);
+});
+
 it('keeps the plain figures of quantities in one unit', () => {
   expect(add({ quantity: q(1, 'mil'), to: q(2, 'mil'), unit: 'mil' as 'm' }).value).toBe(3);
   expect(subtract({ quantity: q(0.25, 'in'), from: q(1, 'in'), unit: 'in' }).value).toBe(0.75);

@@ -192,6 +192,7 @@ describe('refuses', () => {
     ['600-800 ft2/usgal', 'ambiguous'],
     ['1 200 ml', 'ambiguous'],
     ['5 in 3', 'ambiguous'],
+    ['12 ft 12 in', 'conflict'],
     ['12 ft 13 in', 'conflict'],
     ['12 in 1 ft', 'conflict'],
     ['1.5 ft 6 in', 'conflict'],
