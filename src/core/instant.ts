@@ -25,7 +25,7 @@ export function readInstant(
   const at = [...path, key];
   const expected = 'an instant such as 2025-04-07T16:00:00+02:00';
   if (typeof given !== 'string') {
-    return refuse(fn, given === undefined ? 'missing' : 'wrong-type', at, expected, given);
+    return refuse(fn, (given as unknown) === undefined ? 'missing' : 'wrong-type', at, expected, given);
   }
   const [
     ,

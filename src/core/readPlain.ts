@@ -92,7 +92,8 @@ export function readFlag(
   path: InputPath = [],
 ): boolean {
   if (typeof value === 'boolean') return value;
-  return refuse(fn, value === undefined ? 'missing' : 'wrong-type', [...path, key], 'true or false', value);
+  const code = (value as unknown) === undefined ? 'missing' : 'wrong-type';
+  return refuse(fn, code, [...path, key], 'true or false', value);
 }
 
 /** Reads a list with at least so many entries; what is in it is for the caller to read. */
