@@ -18,5 +18,6 @@ export default {
   requiredToBeDocumented: ['Function', 'Variable', 'Class', 'Interface', 'TypeAlias'],
   validation: { notExported: false, invalidLink: true, notDocumented: true, rewrittenLink: true },
   treatValidationWarningsAsErrors: true,
+  ignoredHighlightLanguages: ['math'],
   highlightLanguages: ['typescript', 'javascript', 'json', 'bash', 'tex'],
 };

@@ -8,6 +8,7 @@ export type Attempt<T> =
 /**
  * Calls a function of this library and answers its refusal as data, for forms that show problems beside the fields.
  *
+ * @typeParam F - The function, so that its answer keeps its type.
  * @param fn - Any function of one input.
  * @param input - Its input, checked or not.
  * @returns `{ ok: true, value }` or `{ ok: false, issues }`.
