@@ -50,7 +50,8 @@ export function integrate(
       x = step >= end - x ? end : x + step;
       y = next;
     }
-    step *= error <= 1 || error > 1 ? Math.min(5, Math.max(0.2, 0.9 * error ** -0.2)) : 0.2;
+    // An error that is no number comes of a step that left the curve.
+    step *= Number.isNaN(error) ? 0.2 : Math.min(5, Math.max(0.2, 0.9 * error ** -0.2));
   }
   return refuse(fn, 'too-large', [], 'a curve that can be followed in 100,000 steps', 'a steeper one');
 }
