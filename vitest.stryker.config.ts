@@ -7,7 +7,7 @@ export default defineConfig({
   test: {
     include: [
       'tests/{film,mix,cure,batch,scenarios}/**/*.test.ts',
-      'tests/meta/{check-values,bad-input,monotone}.test.ts',
+      'tests/meta/{answers,check-values,bad-input,monotone}.test.ts',
     ],
     typecheck: { enabled: false },
   },

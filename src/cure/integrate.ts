@@ -33,7 +33,6 @@ export function integrate(
   let x = 0;
   let y = 0;
   let step = Math.min(end, 1e-3 / slope(0, 0));
-  if (!(step > 0)) step = end;
   for (let count = 0; count < MOST_STEPS; count++) {
     if (x >= end || y >= enough) return y;
     step = Math.min(step, end - x);

@@ -124,6 +124,18 @@ describe('refusals', () => {
       'conflict induction',
     ],
     [
+      'a stand time of just the pot life',
+      potLife,
+      {
+        rule: table(point(10, 60), point(20, 30)),
+        statedFor: q(1, 'l'),
+        at: q(20, 'degC'),
+        induction: q(30, 'min'),
+        unit: 'min',
+      },
+      'conflict induction',
+    ],
+    [
       'a warm point that is no warmer',
       activationEnergy,
       { ...given('energy-halving-20-30'), warm: point(20, 10) },
@@ -229,6 +241,19 @@ describe('refusals', () => {
 });
 
 describe('rules', () => {
+  it('only the rule of halves is an assumption', () => {
+    const energy = { ...halving, rule: 'arrhenius', activationEnergy: q(50, 'kJ/mol') } as const;
+    const bases = [halving, table(point(10, 60), point(30, 30)), energy].map(
+      (rule) => timeAt({ rule, at: q(20, 'degC'), unit: 'min' }).basis[0],
+    );
+    expect(bases.map((one) => [one?.source, one?.assumption !== undefined])).toEqual([
+      ['ufgs-09971', true],
+      ['definition', false],
+      ['definition', false],
+    ]);
+    expect(new Set(bases.map((one) => one?.formula)).size).toBe(3);
+  });
+
   it('both ends belong to them', () => {
     const time = (celsius: number) =>
       timeAt({ rule: halving, at: q(celsius, 'degC'), unit: 'min' }).time.value;

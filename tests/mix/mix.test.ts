@@ -17,6 +17,7 @@ import {
   splitByVolume,
   splitByWeight,
   stoichiometricIndex,
+  thinnedMix,
   usablePartKit,
   volumeRatio,
   weightRatio,
@@ -203,6 +204,108 @@ describe('refusals', () => {
       { ...given('marks-straight'), pours: [{ name: 'A', volume: q(8, 'l') }] },
       'conflict pail',
     ],
+    [
+      'pours without names',
+      pailMarks,
+      { ...given('marks-straight'), pours: [{ volume: q(1, 'l') }] },
+      'missing pours.0.name',
+    ],
+    [
+      'stock without names',
+      usablePartKit,
+      { ...given('part-kit-empty-can'), onHand: [{ volume: q(1, 'l') }] },
+      'missing onHand.0.name',
+    ],
+    [
+      'amounts of one name',
+      readingRatioError,
+      {
+        ...given('reading-of-a-small-cup'),
+        amounts: [
+          { name: 'A', amount: q(2, 'l') },
+          { name: 'A', amount: q(2, 'l') },
+        ],
+      },
+      'conflict amounts.1.name',
+    ],
+    [
+      'batches without names',
+      reconcile,
+      { ...given('reconcile-twice'), batches: [{ volume: q(1, 'l') }] },
+      'missing batches.0.name',
+    ],
+    [
+      'what was used without names',
+      reconcile,
+      { ...given('reconcile-twice'), used: [{ volume: q(1, 'l') }] },
+      'missing used.0.name',
+    ],
+    [
+      'weight parts without names',
+      splitByWeight,
+      { ...given('split-ufgs-mortar'), parts: [{ weightParts: 1 }] },
+      'missing parts.0.name',
+    ],
+    [
+      'additions without names',
+      batchWithAdditions,
+      { ...given('batch-with-pigment'), additions: [{ density, byMass: q(1, '%') }] },
+      'missing additions.0.name',
+    ],
+    [
+      'unit of volume of the additions',
+      batchWithAdditions,
+      { ...given('batch-with-pigment'), units: { volume: 'kg', mass: 'kg' } },
+      'wrong-unit units.volume',
+    ],
+    [
+      'unit of share of the thinned mix',
+      thinnedMix,
+      { ...given('thinned-with-voc'), units: { share: 'l', density: 'g/l' } },
+      'wrong-unit units.share',
+    ],
+    [
+      'unit of density of the thinned mix',
+      thinnedMix,
+      { ...given('thinned-with-voc'), units: { share: '%', density: '%' } },
+      'wrong-unit units.density',
+    ],
+    [
+      'a ratio below numbers',
+      weightRatio,
+      {
+        parts: [
+          { name: 'A', parts: 1e300, density },
+          { name: 'B', parts: 1e-300, density },
+        ],
+      },
+      'too-large parts',
+    ],
+    [
+      'a density that is none beside a mass',
+      stoichiometricIndex,
+      {
+        ...given('index-in-ratio'),
+        resin: { amount: q(1, 'kg'), density: q(-1, 'kg/l'), equivalentWeight: q(95, 'g/eq') },
+      },
+      'out-of-range resin.density',
+    ],
+    [
+      'a prepolymer with exactly no isocyanate left',
+      prepolymerContent,
+      {
+        isocyanates: [{ mass: q(1, 'kg'), equivalentWeight: q(125, 'g/eq') }],
+        polyols: [{ mass: q(8, 'kg'), equivalentWeight: q(1000, 'g/eq') }],
+        unit: '%',
+      },
+      'conflict polyols',
+    ],
+    [
+      'an error larger than the least amount only',
+      readingRatioError,
+      { ...given('reading-of-the-scale'), readingError: q(7, 'lb') },
+      'conflict readingError',
+    ],
     ['no pail', pailMarks, { ...given('marks-straight'), pail: undefined }, 'missing pail'],
   ])('%s', (_, fn, input, expected) => {
     expect(refusal(fn as never, input)).toBe(expected);
@@ -334,6 +437,23 @@ it('an isocyanate content and its equivalent weight are inverse', () => {
   }
 });
 
+it('a reading is judged by the worse of both sides, and just met is met', () => {
+  const amounts = [
+    { name: 'A', amount: q(1000, 'g') },
+    { name: 'B', amount: q(500, 'g') },
+  ];
+  const judged = (percent: number) =>
+    readingRatioError({ amounts, readingError: q(10, 'g'), ratioTolerance: q(percent, '%'), unit: '%' });
+  const high = judged(1).off[0]?.high.value ?? 0;
+  expect(high).toBeCloseTo((1.02 / 0.99 - 1) * 100, 10);
+  expect([judged(high).cautions.length, judged(high - 1e-6).cautions.length]).toEqual([0, 1]);
+  expect(judged(1).cautions[0]?.params).toMatchObject({ name: 'B', graduation: q(10, 'g') });
+});
+
+it('a refused pail says how much it would have to hold', () => {
+  expect(() => markHeight({ ...given('height-tapered'), volume: q(25, 'l') } as never)).toThrow('holds 25 l');
+});
+
 describe('reconcile', () => {
   const three = {
     parts: [
@@ -368,6 +488,11 @@ describe('reconcile', () => {
   it('a part that was not used at all is a reading like any other', () => {
     const answer = reconcile({ ...three, batches: [three.batches[0]], used: used(3, 2, 0) });
     expect(answer.suspicions).toEqual([{ batch: 'north', mistake: 'left out', part: 'C' }]);
+  });
+
+  it('does not suspect a ratio of three parts to have been turned round', () => {
+    const answer = reconcile({ ...three, batches: [three.batches[0]], used: used(2, 3, 1) });
+    expect([answer.agrees, answer.suspicions]).toEqual([false, []]);
   });
 
   it('cannot turn round a ratio of equal parts', () => {
