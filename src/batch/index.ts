@@ -8,6 +8,8 @@ export { batchPace } from './batchPace.ts';
 export type { BatchPace, BatchPaceInput } from './batchPace.ts';
 export { batchSizes } from './batchSizes.ts';
 export type { BatchSizes, BatchSizesInput } from './batchSizes.ts';
+export { batchSteps } from './batchSteps.ts';
+export type { BatchStep, BatchStepCode, BatchSteps } from './batchSteps.ts';
 export type { Division } from './divide.ts';
 export { handsNeeded } from './handsNeeded.ts';
 export type { HandsNeeded, HandsNeededInput } from './handsNeeded.ts';

@@ -88,7 +88,7 @@ export function batchCautions(
   const short: Caution = {
     code: 'pot-life-too-short',
     severity: 'caution',
-    params: { needed: minutes(needed_s), usable: minutes(pace.usable_s), remedies: REMEDIES.join(', ') },
+    params: { needed: minutes(needed_s), usable: minutes(pace.usable_s) },
     source: 'common-practice',
   };
   const params = { statedFor: write(fn, pace.statedFor_m3, VOLUME, 'l'), potLife: minutes(pace.potLife_s) };

@@ -87,14 +87,13 @@ export function poreCoatLots<A extends AreaUnit, T extends TimeUnit>(
 
   /** By how much each square metre placed makes the last strip wait longer. */
   const creep_sPerM2 = Math.max(0, 1 / regrind - 1 / place);
-  const largest_m2 = (tooHard_s - ready_s) / creep_sPerM2;
-  const lots = creep_sPerM2 === 0 ? 1 : countUp(fn, area_m2 / largest_m2);
+  const lots = countUp(fn, (area_m2 * creep_sPerM2) / (tooHard_s - ready_s));
   const areaOf = (m2: number) => write(fn, m2, AREA, units.area, ['units', 'area']);
   const timeOf = (seconds: number) => write(fn, seconds, TIME, units.time, ['units', 'time']);
   const lastWaitInOneGo = timeOf(ready_s + area_m2 * creep_sPerM2);
   const params = { wait: lastWaitInOneGo, tooHard: timeOf(tooHard_s) };
   return {
-    ...(creep_sPerM2 > 0 && { largestLot: areaOf(largest_m2) }),
+    ...(creep_sPerM2 > 0 && { largestLot: areaOf((tooHard_s - ready_s) / creep_sPerM2) }),
     lots,
     lotArea: areaOf(area_m2 / lots),
     lastWait: timeOf(ready_s + (area_m2 / lots) * creep_sPerM2),

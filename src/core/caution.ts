@@ -32,7 +32,8 @@ export type CautionCode =
   | 'thinner-ignites'
   | 'thinner-thins-film'
   | 'parts-used-off-ratio'
-  | 'groups-left-over'
+  | 'resin-left-over'
+  | 'hardener-left-over'
   | 'never-gels'
   // cure
   | 'rule-of-thumb'

@@ -33,7 +33,6 @@ export function integrate(
   let x = 0;
   let y = 0;
   let step = Math.min(end, 1e-3 / slope(0, 0));
-  if (!(step > 0)) step = end;
   for (let count = 0; count < MOST_STEPS; count++) {
     if (x >= end || y >= enough) return y;
     step = Math.min(step, end - x);
@@ -50,7 +49,8 @@ export function integrate(
       x = step >= end - x ? end : x + step;
       y = next;
     }
-    step *= error <= 1 || error > 1 ? Math.min(5, Math.max(0.2, 0.9 * error ** -0.2)) : 0.2;
+    // An error that is no number comes of a step that left the curve.
+    step *= Number.isNaN(error) ? 0.2 : Math.min(5, Math.max(0.2, 0.9 * error ** -0.2));
   }
   return refuse(fn, 'too-large', [], 'a curve that can be followed in 100,000 steps', 'a steeper one');
 }

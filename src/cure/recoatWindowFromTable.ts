@@ -85,7 +85,7 @@ export function recoatWindowFromTable<U extends TimeUnit>(
     const to = readTemperature(fn, 'to', row.to, ABSOLUTE, path);
     const shortest_s = read(fn, 'shortest', row.shortest, TIME, POSITIVE, path);
     const longest_s = read(fn, 'longest', row.longest, TIME, POSITIVE, path);
-    if (to < from) refuse(fn, 'conflict', [...path, 'to'], 'no lower than from', row.to);
+    if (to < from - SLACK) refuse(fn, 'conflict', [...path, 'to'], 'no lower than from', row.to);
     if (longest_s < shortest_s)
       refuse(fn, 'conflict', [...path, 'longest'], 'no shorter than shortest', row.longest);
     return { from, to, shortest_s, longest_s };

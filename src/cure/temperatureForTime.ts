@@ -85,7 +85,6 @@ export function temperatureForTime<U extends TemperatureUnit>(
 
 /** The warmest temperature at which a rule gives a time, by halving: the time never grows with temperature. */
 function warmestWith(rule: BaseRule, needed_s: number): number {
-  if (rule.seconds(rule.to) >= needed_s * (1 - 1e-12)) return rule.to;
   let [enough, short] = [rule.from, rule.to];
   for (let i = 0; i < 100; i++) {
     const middle = enough + (short - enough) / 2;

@@ -99,11 +99,13 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'thinner-ignites':
     'Thinner vapour ignites: no flame, no sparks, no grinding, and air enough. The safety data sheet comes first.',
   'thinner-thins-film':
-    'Thinner leaves the film: solids fall to {solidsByVolume}, so it is laid wetter, and {vocAdded} of solvent goes into the air. Legal limits hold for the thinned mix.',
+    'Thinner leaves the film: solids fall to {solidsByVolume}, so it is laid wetter, and {vocAdded} of solvent goes into the air. Only as much of it as the instructions allow; legal limits hold for the thinned mix.',
   'parts-used-off-ratio':
     '{name} used differs by {difference} from what the batches should have taken, more than can be misread. Look for a soft place the size of a batch before it is coated over.',
-  'groups-left-over':
-    '{share} of the reactive groups of the {side} find no partner however long it cures: expect a softer or a brittle film.',
+  'resin-left-over':
+    '{share} of the reactive groups of the resin find no partner however long it cures: too little hardener leaves a soft or brittle film.',
+  'hardener-left-over':
+    '{share} of the reactive groups of the hardener find no partner however long it cures: too much of it leaves a soft film that takes up water.',
   'never-gels':
     'At this ratio the mix never becomes solid. It gels between {leastIndex} and {mostIndex} only.',
   'rule-of-thumb':
@@ -117,7 +119,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'heat-in-the-pail':
     'The pot life of {potLife} holds for {statedFor} and no more: a larger batch is faster, smokes and can burn. Pour it out at once; never cover or top up a pail that has begun to warm, spread it on sand outdoors.',
   'pot-life-too-short':
-    'The batch takes {needed} from the start of mixing until it is down, and {usable} can be used. What helps: {remedies}.',
+    'The batch takes {needed} from the start of mixing until it is down, and {usable} can be used. What helps: a smaller batch, more hands, cooler material, faster mixing, a slower hardener where the instructions have one.',
   'batch-below-least':
     'A batch of {batch} is below {least}, the least that can be measured in ratio. Make the batches equal, or mix the least and let the rest cure.',
   'no-stop-in-reach':

@@ -10,6 +10,7 @@ import { readObjects } from '../core/readPlain.ts';
 import type { LengthUnit } from '../core/unitCodes.ts';
 import { checkFits, heightOf, readPail, volumeBelow, type BasePail, type Pail } from './pail.ts';
 import { readNames, type PartVolume } from './parts.ts';
+import { readingCaution } from './readingCaution.ts';
 
 /** Input of {@link pailMarks}. */
 export interface PailMarksInput<U extends LengthUnit = LengthUnit> {
@@ -152,10 +153,9 @@ export function marksOf<U extends LengthUnit>(
       const params = { name, graduation: step };
       return [{ code: 'too-small-to-measure', severity: 'caution', params, source: 'common-practice' }];
     }
-    const worst = off && Math.max(-off.low.value, off.high.value) / 100;
-    if (worst === undefined || tolerance === undefined || worst <= tolerance * (1 + 1e-12)) return [];
-    const params = { name, graduation: step, off: percent(fn, worst), tolerance: percent(fn, tolerance) };
-    return [{ code: 'reading-moves-ratio', severity: 'caution', params, source: 'common-practice' }];
+    return off
+      ? readingCaution(fn, name, step, Math.max(-off.low.value, off.high.value) / 100, tolerance)
+      : [];
   });
   return { marks, cautions };
 }
@@ -179,12 +179,7 @@ function offOf(
     const below_m3 = upTo(i - 1, i === 1 ? first : 0);
     const poured_m3 = Math.max(0, upTo(i, own) - below_m3);
     const wanted = (volumes_m3[i] as number) / (volumes_m3[0] as number);
-    return percent(fn, poured_m3 / upTo(0, first) / wanted - 1);
+    return write(fn, poured_m3 / upTo(0, first) / wanted - 1, SHARE, '%');
   };
   return { atMarks: off(0, 0), low: off(1, -1), high: off(-1, 1) };
-}
-
-/** A share as a percentage. */
-function percent(fn: string, share: number): Quantity<'%'> {
-  return write(fn, share, SHARE, '%');
 }

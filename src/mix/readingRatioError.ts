@@ -1,5 +1,4 @@
 import { basis } from '../core/basis.ts';
-import { echo } from '../core/echo.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { MASS, SHARE, VOLUME } from '../core/dimensions.ts';
 import { PART, POSITIVE } from '../core/limits.ts';
@@ -9,6 +8,7 @@ import { readOneOf } from '../core/readOneOf.ts';
 import { readObjects } from '../core/readPlain.ts';
 import type { ShareUnit } from '../core/unitCodes.ts';
 import { readNames } from './parts.ts';
+import { readingCaution } from './readingCaution.ts';
 
 /** How much of one part, on a scale or in a cup. */
 export interface PartAmount {
@@ -102,17 +102,9 @@ export function readingRatioError<U extends ShareUnit>(
   const share = (value: number) => write(fn, value, SHARE, unit);
   return {
     off: ends.map(({ low, high }, i) => ({ name: names[i + 1] ?? '', low: share(low), high: share(high) })),
-    cautions: ends.flatMap(({ low, high }, i): Caution[] => {
-      const worst = Math.max(-low, high);
-      if (tolerance === undefined || worst <= tolerance * (1 + 1e-12)) return [];
-      const params = {
-        name: names[i + 1] ?? '',
-        graduation: echo(readingError),
-        off: write(fn, worst, SHARE, '%'),
-        tolerance: write(fn, tolerance, SHARE, '%'),
-      };
-      return [{ code: 'reading-moves-ratio', severity: 'caution', params, source: 'common-practice' }];
-    }),
+    cautions: ends.flatMap(({ low, high }, i) =>
+      readingCaution(fn, names[i + 1] ?? '', readingError, Math.max(-low, high), tolerance),
+    ),
     basis: [
       basis('off', 'mix.readingRatioError', '((m − e)/(M + e)) / (m/M) − 1', 'definition', {
         amounts: list.map(({ name, amount }) => ({ name, amount })),

@@ -158,13 +158,11 @@ function mistakesOf(names: readonly string[], shares: readonly number[]) {
     { mistake: 'left out' as const, part, moves: only(i, -(shares[i] ?? 0)) },
     { mistake: 'poured twice' as const, part, moves: only(i, shares[i] ?? 0) },
   ]);
-  const [first, second] = shares;
-  if (shares.length !== 2 || first === undefined || second === undefined || first === second)
-    return ofOnePart;
+  const [first = 0, second = 0] = shares;
   const turned = {
     mistake: 'turned round' as const,
     part: undefined,
     moves: [second - first, first - second],
   };
-  return [...ofOnePart, turned];
+  return shares.length === 2 ? [...ofOnePart, turned] : ofOnePart;
 }

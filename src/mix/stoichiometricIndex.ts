@@ -1,5 +1,5 @@
 import { basis } from '../core/basis.ts';
-import type { Basis, Caution } from '../core/caution.ts';
+import type { Basis, Caution, CautionCode } from '../core/caution.ts';
 import { DENSITY, EQUIVALENT_WEIGHT, MASS, SHARE, VOLUME } from '../core/dimensions.ts';
 import { POSITIVE } from '../core/limits.ts';
 import type { Density, EquivalentWeight, Mass, Quantity, Volume } from '../core/quantity.ts';
@@ -78,23 +78,15 @@ export function stoichiometricIndex<U extends ShareUnit>(
   const share = (value: number) => write(fn, value, SHARE, unit);
   const resinLeft = Math.max(0, 1 - index);
   const hardenerLeft = Math.max(0, 1 - 1 / index);
-  const left = Math.max(resinLeft, hardenerLeft);
-  const side = resinLeft > 0 ? 'resin' : 'hardener';
+  const caution = (code: CautionCode, left: number): Caution[] =>
+    left > 1e-12
+      ? [{ code, severity: 'caution', params: { share: write(fn, left, SHARE, '%') }, source: 'definition' }]
+      : [];
   return {
     index: share(index),
     resinLeft: share(resinLeft),
     hardenerLeft: share(hardenerLeft),
-    cautions:
-      left > 1e-12
-        ? [
-            {
-              code: 'groups-left-over',
-              severity: 'caution',
-              params: { share: write(fn, left, SHARE, '%'), side },
-              source: 'definition',
-            },
-          ]
-        : [],
+    cautions: [...caution('resin-left-over', resinLeft), ...caution('hardener-left-over', hardenerLeft)],
     basis: [
       basis(
         'index',

@@ -89,12 +89,6 @@ export function thinnedMix<S extends ShareUnit, D extends DensityUnit>(
     cautions: [
       { code: 'thinner-ignites', severity: 'danger', params: {}, source: 'common-practice' },
       { code: 'thinner-thins-film', severity: 'caution', params, source: 'common-practice' },
-      {
-        code: 'only-as-instructed',
-        severity: 'caution',
-        params: { name: 'thinner' },
-        source: 'common-practice',
-      },
     ],
     basis: [
       basis('solidsByVolume', 'mix.thinnedMix', 'solidsByVolume / (1 + thinner)', 'definition', {

@@ -1,0 +1,150 @@
+import { describe, expect, it } from 'vitest';
+import { batchClock, largestBatch, latestStart, type BatchClockInput } from '../../src/batch/index.ts';
+import { q } from '../support/quantity.ts';
+
+const input = {
+  area: q(60, 'm2'),
+  volume: q(10, 'l'),
+  batchVolume: q(3, 'l'),
+  division: 'full and rest',
+  parts: [
+    { name: 'A', parts: 4 },
+    { name: 'B', parts: 1 },
+  ],
+  potLife: q(20, 'min'),
+  statedFor: q(3, 'l'),
+  usableShare: q(75, '%'),
+  mixTime: q(3, 'min'),
+  carryTime: q(1, 'min'),
+  placingRate: q(2, 'm2/min'),
+  mixers: 1,
+  crews: 1,
+  units: { volume: 'l', area: 'm2', time: 'min' },
+} as const satisfies BatchClockInput;
+
+describe('a clock of full batches and a rest', () => {
+  const clock = batchClock({
+    ...input,
+    start: '2025-06-03T23:50:00+00:00',
+    marks: {
+      pail: { diameter: q(20, 'cm'), height: q(30, 'cm') },
+      graduation: q(1, 'mm'),
+      ratioTolerance: q(3, '%'),
+      unit: 'mm',
+    },
+  });
+  it('gives the rest a smaller area, a later limit to pour and marks of its own', () => {
+    const [first, , , last] = clock.batches;
+    expect(clock.batches.map(({ area }) => area.value)).toEqual([18, 18, 18, 6]);
+    expect(first?.pourBy.after).toEqual(q(6, 'min'));
+    expect(last?.pourBy.after).toEqual(q(39, 'min'));
+    expect(last?.marks?.[1]?.mark.field).toEqual(q(32, 'mm'));
+    expect(first?.marks?.[1]?.mark.field).toEqual(q(95, 'mm'));
+  });
+
+  it('runs over midnight with the offset it was given', () => {
+    expect(clock.batches[1]?.start.at).toBe('2025-06-03T23:59:00+00:00');
+    expect(clock.batches[2]?.start.at).toBe('2025-06-04T00:08:00+00:00');
+  });
+
+  it('ends when the rest is down', () => {
+    expect(clock.duration).toEqual(q(3 * 9 + 4 + 3, 'min'));
+  });
+
+  it('names the marks of both sizes', () => {
+    const named = clock.cautions.filter(({ code }) => code === 'reading-moves-ratio');
+    expect(named.length).toBe(2);
+  });
+});
+
+it('counts the times of a clock without start only', () => {
+  expect(batchClock(input).batches[0]?.start).toEqual({ after: q(0, 'min') });
+});
+
+it('says what helps where mixing outlasts the pot life, and still answers', () => {
+  const clock = batchClock({ ...input, potLife: q(3, 'min') });
+  expect(clock.remedies).toEqual([
+    'smaller batch',
+    'more hands',
+    'cooler material',
+    'faster mixing',
+    'slower hardener by the instructions',
+  ]);
+  expect(clock.batches[0]?.pourBy.after).toEqual(q(0, 'min'));
+  expect(clock.cautions[0]).toMatchObject({
+    code: 'pot-life-too-short',
+    severity: 'caution',
+    params: { needed: q(13, 'min'), usable: q(2.25, 'min') },
+  });
+});
+
+it('a batch that takes all of the usable time fits', () => {
+  const clock = batchClock({ ...input, usableShare: q(65, '%') });
+  expect(clock.cycle.value).toBeCloseTo(13, 12);
+  expect(clock.usable.value).toBeCloseTo(13, 12);
+  expect(clock.remedies).toEqual([]);
+});
+
+it('stands the mix before placing where the instructions ask for it, without holding up the mixer', () => {
+  const clock = batchClock({ ...input, induction: q(2, 'min') });
+  expect(clock.cycle).toEqual(q(15, 'min'));
+  expect(clock.stagger).toEqual(q(9, 'min'));
+});
+
+it('shares the mixing among mixers and the placing among crews', () => {
+  const clock = batchClock({ ...input, mixTime: q(11, 'min'), potLife: q(60, 'min'), mixers: 2, crews: 3 });
+  expect([clock.stagger.value, clock.pacedBy]).toEqual([6, 'mixers']);
+  const slower = batchClock({ ...input, mixers: 2, crews: 2 });
+  expect([slower.stagger.value, slower.pacedBy]).toEqual([4.5, 'crews']);
+});
+
+it('every clock warns of heat and of skin and eyes', () => {
+  expect(batchClock(input).cautions.map(({ code, severity }) => [code, severity])).toEqual([
+    ['heat-in-the-pail', 'danger'],
+    ['skin-and-eyes', 'danger'],
+    ['ratio-by-volume', 'caution'],
+  ]);
+});
+
+it('names what went in without what was not given', () => {
+  expect(batchClock(input).basis[0]?.inputs).toEqual({
+    area: input.area,
+    volume: input.volume,
+    batchVolume: input.batchVolume,
+    division: 'full and rest',
+    parts: input.parts,
+    potLife: input.potLife,
+    statedFor: input.statedFor,
+    usableShare: input.usableShare,
+    mixTime: input.mixTime,
+    carryTime: input.carryTime,
+    placingRate: input.placingRate,
+    mixers: 1,
+    crews: 1,
+  });
+});
+
+it('a batch of no time at all is 0 and comes with what helps', () => {
+  const answer = largestBatch({
+    ...input,
+    potLife: q(16 / 3, 'min'),
+    spreadRate: q(6, 'm2/l'),
+    measuringStep: q(0.1, 'l'),
+  });
+  expect(answer.volume.exact.value).toBeLessThan(1e-12);
+  expect(
+    largestBatch({ ...input, potLife: q(5, 'min'), spreadRate: q(6, 'm2/l'), measuringStep: q(0.1, 'l') }),
+  ).toMatchObject({
+    volume: { exact: q(0, 'l'), field: q(0, 'l') },
+    limitedBy: 'pot life',
+    cycle: q(4, 'min'),
+    remedies: batchClock({ ...input, potLife: q(3, 'min') }).remedies,
+  });
+});
+
+it('instants of other forms are read, and written to the second before', () => {
+  const before = (end: string, seconds: number) => latestStart({ end, duration: q(seconds, 's') }).start;
+  expect(before('2024-02-29T12:00Z', 60)).toBe('2024-02-29T11:59:00+00:00');
+  expect(before('2024-02-29T12:00:00.250+05:45', 1)).toBe('2024-02-29T11:59:59+05:45');
+  expect(before('2024-03-01T00:00:00-03:30', 0.5)).toBe('2024-02-29T23:59:59-03:30');
+});

@@ -1,0 +1,14 @@
+import { defineConfig } from 'vitest/config';
+import base from './vitest.config.ts';
+
+/** The tests for a mutation run: those that compute, without types, which a mutant does not keep. */
+export default defineConfig({
+  ...base,
+  test: {
+    include: [
+      'tests/{film,mix,cure,batch,scenarios}/**/*.test.ts',
+      'tests/meta/{answers,check-values,bad-input,monotone}.test.ts',
+    ],
+    typecheck: { enabled: false },
+  },
+});
