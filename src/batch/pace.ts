@@ -1,5 +1,6 @@
 import type { Caution } from '../core/caution.ts';
 import { SHARE, TIME, VOLUME, WORK_RATE } from '../core/dimensions.ts';
+import { echo } from '../core/echo.ts';
 import { NOT_NEGATIVE, PART_OR_WHOLE, POSITIVE } from '../core/limits.ts';
 import type { Quantity, Share, Time, Volume, WorkRate } from '../core/quantity.ts';
 import { read, readOr, write } from '../core/read.ts';
@@ -25,6 +26,8 @@ export interface Pace {
 /** A pace in s, m³ and m²/s. */
 export interface BasePace {
   readonly potLife_s: number;
+  /** As it came, for the cautions. */
+  readonly statedFor: Volume;
   readonly statedFor_m3: number;
   /** From the start of mixing until the batch must be down. */
   readonly usable_s: number;
@@ -52,6 +55,7 @@ export function readPace(fn: string, pace: Pace): BasePace {
   const carry_s = read(fn, 'carryTime', carryTime, TIME, NOT_NEGATIVE);
   return {
     potLife_s,
+    statedFor: echo(statedFor),
     statedFor_m3,
     usable_s: potLife_s * share,
     ready_s: mix_s + induction_s + carry_s,
@@ -91,7 +95,7 @@ export function batchCautions(
     params: { needed: minutes(needed_s), usable: minutes(pace.usable_s) },
     source: 'common-practice',
   };
-  const params = { statedFor: write(fn, pace.statedFor_m3, VOLUME, 'l'), potLife: minutes(pace.potLife_s) };
+  const params = { statedFor: pace.statedFor, potLife: minutes(pace.potLife_s) };
   return {
     remedies: fits ? [] : REMEDIES,
     cautions: [
