@@ -4,7 +4,7 @@ import { MASS, SHARE } from '../core/dimensions.ts';
 import { inside } from '../core/inside.ts';
 import { NOT_NEGATIVE } from '../core/limits.ts';
 import type { Mass, Share } from '../core/quantity.ts';
-import { fields, read, readOr, write } from '../core/read.ts';
+import { fields, read, readOr, refuse, write } from '../core/read.ts';
 import type { ShareUnit } from '../core/unitCodes.ts';
 import { sandMoisture } from './sandMoisture.ts';
 
@@ -31,7 +31,7 @@ export interface SandDrynessInput {
  * @units masses, share; answers an assessment in the unit of the limit.
  * @validRange dryMass above 0, wetMass no less than dryMass; limit and scaleError 0 or more. The limit belongs to the
  * product; there is no usual one to fall back on.
- * @accuracy Absolute error below 1e-15. The error of both weighings counts against the verdict.
+ * @accuracy Absolute error below 1e-15. Both weighings are taken as off against each other at once, towards the limit.
  * @source common-practice, definition
  * @param input - Masses, the limit, and the error of the scale.
  * @returns Moisture, limit, gap and verdict.
@@ -56,15 +56,20 @@ export function sandDryness(input: SandDrynessInput): Assessment<ShareUnit> {
   const wet_kg = read('sandDryness', 'wetMass', wetMass, MASS, NOT_NEGATIVE);
   const dry_kg = read('sandDryness', 'dryMass', dryMass, MASS, NOT_NEGATIVE);
   const error_kg = readOr(0, 'sandDryness', 'scaleError', scaleError, MASS, NOT_NEGATIVE);
-  const uncertainty = ((error_kg / dry_kg) * (wet_kg + dry_kg)) / dry_kg;
+  if (error_kg >= dry_kg) {
+    refuse('sandDryness', 'conflict', ['scaleError'], 'smaller than the dry mass', scaleError);
+  }
   const moisture = read('sandDryness', 'wetMass', measured, SHARE, NOT_NEGATIVE);
+  // Both weighings off against each other at once, towards the limit.
+  const towards = moisture <= most ? error_kg : -error_kg;
+  const uncertainty = Math.abs((wet_kg + towards) / (dry_kg - towards) - 1 - moisture);
   const verdict = judge(most - moisture, uncertainty, 1);
   return {
     verdict,
     measured,
     limit: { value: limit.value + 0, unit },
     gap: write('sandDryness', most - moisture, SHARE, unit),
-    ...(scaleError && { uncertainty: write('sandDryness', uncertainty, SHARE, unit) }),
+    ...(error_kg > 0 && { uncertainty: write('sandDryness', uncertainty, SHARE, unit) }),
     cautions:
       verdict === 'meets'
         ? []

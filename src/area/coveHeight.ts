@@ -48,7 +48,9 @@ export const coveHeight = /* @__PURE__ */ monotone(
     const height_m = read('coveHeight', 'height', height, LENGTH, POSITIVE);
     const radius_m = read('coveHeight', 'radius', radius, LENGTH, NOT_NEGATIVE);
     const toe_m = readOr(0, 'coveHeight', 'toe', toe, LENGTH, NOT_NEGATIVE);
-    if (radius_m > height_m) refuse('coveHeight', 'conflict', ['radius'], 'not above height', radius);
+    if (radius_m > height_m * (1 + 1e-12)) {
+      refuse('coveHeight', 'conflict', ['radius'], 'not above height', radius);
+    }
     return write('coveHeight', height_m - radius_m + (Math.PI / 2) * radius_m + toe_m, LENGTH, unit);
   },
 );

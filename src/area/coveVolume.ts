@@ -57,7 +57,7 @@ export const coveVolume = /* @__PURE__ */ monotone(
     const height_m = hasFace ? read('coveVolume', 'height', height, LENGTH, POSITIVE) : 0;
     const thickness_m = hasFace ? read('coveVolume', 'thickness', thickness, LENGTH, POSITIVE) : 0;
     const radius_m = read('coveVolume', 'radius', radius, LENGTH, NOT_NEGATIVE);
-    if (hasFace && radius_m > height_m) {
+    if (hasFace && radius_m > height_m * (1 + 1e-12)) {
       refuse('coveVolume', 'conflict', ['radius'], 'not above height', radius);
     }
     const section_m2 = height_m * thickness_m + (1 - Math.PI / 4) * radius_m * radius_m;

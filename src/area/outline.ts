@@ -55,7 +55,8 @@ export function readOutline(fn: string, { corners, holes = [] }: OutlineInput): 
   const isSame = (one: number, other: number) => x[one] === x[other] && y[one] === y[other];
   for (const [{ points }, path] of lines) {
     const start = end;
-    points.forEach((point, i) => {
+    for (let i = 0; i < points.length; i++) {
+      const point = points[i];
       if (!isPoint(point)) {
         refuse(fn, 'wrong-type', [...path, 'points', i], 'a corner as [x, y], both finite', point);
       }
@@ -65,7 +66,7 @@ export function readOutline(fn: string, { corners, holes = [] }: OutlineInput): 
       y[end] = point[1] - originY;
       // A corner that comes twice in a row is one corner.
       if (end === start || !isSame(end, end - 1)) end++;
-    });
+    }
     if (end > start + 1 && isSame(end - 1, start)) end--;
     if (end - start < 3) {
       refuse(fn, 'conflict', [...path, 'points'], 'at least 3 corners, all different', points);
@@ -90,6 +91,6 @@ function readScale(fn: string, corners: Corners | undefined, path: InputPath): n
 }
 
 /** Whether a corner is two finite numbers. */
-function isPoint(point: unknown): boolean {
+function isPoint(point: unknown): point is Point {
   return Array.isArray(point) && point.length === 2 && Number.isFinite(point[0]) && Number.isFinite(point[1]);
 }

@@ -125,12 +125,13 @@ export function takeOff<U extends AreaUnit>(input: TakeOffInput<U>): TakeOff<U> 
   if (deducted_m2 > gross_m2 * (1 + 1e-12)) {
     refuse('takeOff', 'conflict', ['deduct'], 'no more than what is added', area(deducted_m2));
   }
+  const flat = added.filter(({ isFlat }) => isFlat);
   const answer = {
     gross: area(gross_m2),
     deducted: area(deducted_m2),
     net: area(Math.max(gross_m2 - deducted_m2, 0)),
     leftIn: area(totalArea(small)),
-    ...both('perimeter', totalEdge(added.filter(({ isFlat }) => isFlat))),
+    ...both('perimeter', flat.length > 0 ? totalEdge(flat) : undefined),
     ...both('edges', totalEdge([...added, ...others])),
   };
 
@@ -152,6 +153,7 @@ export function takeOff<U extends AreaUnit>(input: TakeOffInput<U>): TakeOff<U> 
       ...[...added, ...others]
         .filter(({ edge_m }) => edge_m === undefined)
         .map((piece) => note('outline-unknown', { name: piece.name })),
+      ...(answer.edges && added.length > 1 ? [note('edges-of-each-piece', { pieces: added.length })] : []),
     ],
     basis: [
       basis('net', 'area.takeOff', 'net = gross − deducted', 'common-practice', {

@@ -51,8 +51,10 @@ export const wallArea = /* @__PURE__ */ monotone(
     const length_m = read('wallArea', 'length', length, LENGTH, POSITIVE);
     const height_m = read('wallArea', 'height', height, LENGTH, POSITIVE);
     const openings_m2 = readOr(0, 'wallArea', 'openings', openings, AREA, NOT_NEGATIVE);
-    const area_m2 = length_m * height_m - openings_m2;
-    if (area_m2 < 0) refuse('wallArea', 'conflict', ['openings'], 'no more than the wall', openings);
-    return write('wallArea', area_m2, AREA, unit);
+    const wall_m2 = length_m * height_m;
+    if (openings_m2 > wall_m2 * (1 + 1e-12)) {
+      refuse('wallArea', 'conflict', ['openings'], 'no more than the wall', openings);
+    }
+    return write('wallArea', Math.max(wall_m2 - openings_m2, 0), AREA, unit);
   },
 );

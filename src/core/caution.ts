@@ -5,6 +5,7 @@ export type CautionCode =
   // area
   | 'deduction-left-in'
   | 'outline-unknown'
+  | 'edges-of-each-piece'
   | 'moving-crack'
   // film
   | 'nothing-for-texture'

@@ -108,7 +108,8 @@ export function readList<T>(
   if (!Array.isArray(list)) {
     return refuse(fn, list === undefined ? 'missing' : 'wrong-type', [...path, key], expected, list);
   }
-  const entries: readonly T[] = list;
+  // A copy without holes: what is missing in a list stands there as nothing, to be refused like it.
+  const entries: readonly T[] = Array.from(list as readonly T[]);
   return entries.length < least ? refuse(fn, 'out-of-range', [...path, key], expected, list) : entries;
 }
 

@@ -78,6 +78,8 @@ export const en: Readonly<Record<CautionCode, string>> = {
     '{leftover} will be left of {name}. Keep it sealed and in part pairs; never pool what is left of A and B.',
   'deduction-left-in':
     '{name}: {area} is not coated, but is left in the net area because each is below the deduct-from size.',
+  'edges-of-each-piece':
+    'Perimeter and edges are those of all {pieces} pieces together. Where pieces join, or a wall or a cove stands on the outline, the edge is in them twice: give what is open.',
   'outline-unknown':
     'The outline of {name} does not follow from its sizes, so perimeter and edges are not answered. Measure it and give it as outline.',
   'nothing-for-texture':

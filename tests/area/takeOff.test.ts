@@ -119,7 +119,12 @@ describe('edges', () => {
     expect(open.cautions).toMatchObject([{ code: 'outline-unknown', params: { name: 'triangle' } }]);
     const known = takeOff({ add: [hall, { ...triangle, outline: m(12) }], unit: 'm2' });
     expect(known.perimeter?.metric.value).toBe(42);
-    expect(known.cautions).toEqual([]);
+    expect(known.cautions).toMatchObject([{ code: 'edges-of-each-piece', params: { pieces: 2 } }]);
+  });
+
+  it('are missing as a perimeter where nothing lies flat', () => {
+    const wall = { shape: 'wall', length: m(10), height: m(1) } as const;
+    expect(takeOff({ add: [wall], unit: 'm2' }).perimeter).toBeUndefined();
   });
 
   it('are no edges where pieces join', () => {
