@@ -196,7 +196,7 @@ export function batchClock<
   const whole = volumeOf(volume_m3);
   const wholeArea = counted(write(fn, area_m2, AREA, units.area, ['units', 'area']).value);
   const { count, each, last } = divide(fn, 'batchVolume', whole, volumeOf(batch_m3), division);
-  const eachArea = count === 1 ? wholeArea : toShare(wholeArea.times(each).div(whole));
+  const eachArea = toShare(wholeArea.times(each).div(whole));
 
   /** What all batches of one size have in common. */
   const kindOf = (size: Decimal, covers: Decimal) => {
@@ -215,12 +215,11 @@ export function batchClock<
     };
     return { line, placing_s: (share * area_m2) / pace.placingRate, cautions: marked?.cautions ?? [] };
   };
-  const full = kindOf(each, eachArea);
   const rest = kindOf(last, wholeArea.minus(eachArea.times(count - 1)));
-  const largest = count === 1 ? rest : full;
+  const full = count === 1 ? rest : kindOf(each, eachArea);
 
-  const { stagger_s, pacedBy } = staggerOf(pace.mixer_s / mixers, largest.placing_s / crews);
-  const cycle_s = pace.ready_s + largest.placing_s;
+  const { stagger_s, pacedBy } = staggerOf(pace.mixer_s / mixers, full.placing_s / crews);
+  const cycle_s = pace.ready_s + full.placing_s;
   const duration_s = (count - 1) * stagger_s + pace.ready_s + rest.placing_s;
   const time = (seconds: number): ClockTime<T> => ({
     after: timeOf(seconds),
@@ -241,7 +240,7 @@ export function batchClock<
   const fits = cycle_s <= pace.usable_s * (1 + 1e-12);
   const { remedies, cautions } = batchCautions(fn, fits, cycle_s, pace);
   const markCautions =
-    largest === full && division === 'full and rest' ? [...full.cautions, ...rest.cautions] : rest.cautions;
+    full !== rest && division === 'full and rest' ? [...full.cautions, ...rest.cautions] : rest.cautions;
   return {
     batches,
     stagger: timeOf(stagger_s),

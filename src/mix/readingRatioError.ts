@@ -102,8 +102,9 @@ export function readingRatioError<U extends ShareUnit>(
   const share = (value: number) => write(fn, value, SHARE, unit);
   return {
     off: ends.map(({ low, high }, i) => ({ name: names[i + 1] ?? '', low: share(low), high: share(high) })),
-    cautions: ends.flatMap(({ low, high }, i) =>
-      readingCaution(fn, names[i + 1] ?? '', readingError, Math.max(-low, high), tolerance),
+    // The high end is always the worse of the two.
+    cautions: ends.flatMap(({ high }, i) =>
+      readingCaution(fn, names[i + 1] ?? '', readingError, high, tolerance),
     ),
     basis: [
       basis('off', 'mix.readingRatioError', '((m − e)/(M + e)) / (m/M) − 1', 'definition', {

@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { batchClock, largestBatch, latestStart, type BatchClockInput } from '../../src/batch/index.ts';
+import {
+  batchClock,
+  batchSteps,
+  largestBatch,
+  latestStart,
+  type BatchClockInput,
+} from '../../src/batch/index.ts';
 import { q } from '../support/quantity.ts';
 
 const input = {
@@ -23,17 +29,19 @@ const input = {
 } as const satisfies BatchClockInput;
 
 describe('a clock of full batches and a rest', () => {
-  const clock = batchClock({
-    ...input,
-    start: '2025-06-03T23:50:00+00:00',
-    marks: {
-      pail: { diameter: q(20, 'cm'), height: q(30, 'cm') },
-      graduation: q(1, 'mm'),
-      ratioTolerance: q(3, '%'),
-      unit: 'mm',
-    },
-  });
+  const clockOf = () =>
+    batchClock({
+      ...input,
+      start: '2025-06-03T23:50:00+00:00',
+      marks: {
+        pail: { diameter: q(20, 'cm'), height: q(30, 'cm') },
+        graduation: q(1, 'mm'),
+        ratioTolerance: q(3, '%'),
+        unit: 'mm',
+      },
+    });
   it('gives the rest a smaller area, a later limit to pour and marks of its own', () => {
+    const clock = clockOf();
     const [first, , , last] = clock.batches;
     expect(clock.batches.map(({ area }) => area.value)).toEqual([18, 18, 18, 6]);
     expect(first?.pourBy.after).toEqual(q(6, 'min'));
@@ -43,16 +51,17 @@ describe('a clock of full batches and a rest', () => {
   });
 
   it('runs over midnight with the offset it was given', () => {
+    const clock = clockOf();
     expect(clock.batches[1]?.start.at).toBe('2025-06-03T23:59:00+00:00');
     expect(clock.batches[2]?.start.at).toBe('2025-06-04T00:08:00+00:00');
   });
 
   it('ends when the rest is down', () => {
-    expect(clock.duration).toEqual(q(3 * 9 + 4 + 3, 'min'));
+    expect(clockOf().duration).toEqual(q(3 * 9 + 4 + 3, 'min'));
   });
 
   it('names the marks of both sizes', () => {
-    const named = clock.cautions.filter(({ code }) => code === 'reading-moves-ratio');
+    const named = clockOf().cautions.filter(({ code }) => code === 'reading-moves-ratio');
     expect(named.length).toBe(2);
   });
 });
@@ -147,4 +156,56 @@ it('instants of other forms are read, and written to the second before', () => {
   expect(before('2024-02-29T12:00Z', 60)).toBe('2024-02-29T11:59:00+00:00');
   expect(before('2024-02-29T12:00:00.250+05:45', 1)).toBe('2024-02-29T11:59:59+05:45');
   expect(before('2024-03-01T00:00:00-03:30', 0.5)).toBe('2024-02-29T23:59:59-03:30');
+});
+
+it('one batch alone is measured in a pail that holds it, whatever the largest batch', () => {
+  const pail = { diameter: q(10, 'cm'), height: q(15, 'cm') };
+  const clock = batchClock({
+    ...input,
+    volume: q(1, 'l'),
+    area: q(6, 'm2'),
+    marks: { pail, graduation: q(1, 'mm'), unit: 'mm' },
+  });
+  expect(clock.batches.map(({ volume, area }) => [volume.value, area.value])).toEqual([[1, 6]]);
+  expect([clock.stagger, clock.cycle]).toEqual([q(4, 'min'), q(7, 'min')]);
+});
+
+it('equal batches name the marks of one of them', () => {
+  const clock = batchClock({
+    ...input,
+    division: 'equal',
+    marks: {
+      pail: { diameter: q(20, 'cm'), height: q(30, 'cm') },
+      graduation: q(1, 'mm'),
+      ratioTolerance: q(3, '%'),
+      unit: 'mm',
+    },
+  });
+  expect(clock.cautions.filter(({ code }) => code === 'reading-moves-ratio').length).toBe(1);
+});
+
+it('a line of the clock reads as steps with its own figures', () => {
+  const [line] = batchClock({ ...input, start: '2025-06-03T07:00:00Z' }).batches;
+  if (!line) throw new Error('a line is due');
+  const { steps } = batchSteps(line);
+  expect(steps.map(({ code }) => code)).toEqual([
+    'measure',
+    'measure',
+    'mix',
+    'pour-by',
+    'down-by',
+    'discard-at',
+  ]);
+  expect(steps.slice(2).map(({ params }) => params)).toEqual([
+    { batch: 1, volume: q(3, 'l'), after: q(0, 'min'), at: '2025-06-03T07:00:00Z' },
+    { batch: 1, after: q(6, 'min'), at: '2025-06-03T07:06:00Z' },
+    { batch: 1, area: q(18, 'm2'), after: q(15, 'min'), at: '2025-06-03T07:15:00Z' },
+    { batch: 1, after: q(20, 'min'), at: '2025-06-03T07:20:00Z' },
+  ]);
+  const [bare] = batchClock(input).batches;
+  if (!bare) throw new Error('a line is due');
+  expect(batchSteps(bare).steps.at(-1)).toEqual({
+    code: 'discard-at',
+    params: { batch: 1, after: q(20, 'min') },
+  });
 });

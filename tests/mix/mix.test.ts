@@ -485,6 +485,12 @@ describe('reconcile', () => {
     expect(answer.cautions).toMatchObject([{ code: 'parts-used-off-ratio', params: { name: 'C' } }]);
   });
 
+  it('without a reading error a few hundredths of a millilitre count', () => {
+    const answer = reconcile({ ...three, used: used(6, 4, 2.00005) });
+    expect(answer.parts.map(({ beyondReading }) => beyondReading)).toEqual([false, false, true]);
+    expect(answer.agrees).toBe(false);
+  });
+
   it('a part that was not used at all is a reading like any other', () => {
     const answer = reconcile({ ...three, batches: [three.batches[0]], used: used(3, 2, 0) });
     expect(answer.suspicions).toEqual([{ batch: 'north', mistake: 'left out', part: 'C' }]);
@@ -527,6 +533,9 @@ it('a graduated batch pours whole lines and no more than the largest', () => {
         for (const { volume } of answer.parts)
           expect([volume.value % 5, volume.value > 0]).toEqual([0, true]);
         expect(answer.smallest.value <= 5 * lines).toBe(answer.cautions.length === 0);
+        const [first = 1, ...sets] = answer.parts.map(({ volume }, i) => volume.value / (weights[i] ?? 1));
+        const worst = Math.max(0, ...sets.map((set) => Math.abs(set / first - 1)));
+        expect(Math.abs(answer.off.value)).toBeCloseTo(100 * worst, 9);
         if (answer.cautions.length === 0) expect(answer.batch.value % answer.smallest.value).toBe(0);
       },
     ),
