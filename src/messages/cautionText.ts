@@ -1,7 +1,6 @@
 import type { Caution } from '../core/caution.ts';
-import type { Quantity } from '../core/quantity.ts';
-import { formatQuantity } from '../units/formatQuantity.ts';
 import { en } from './en.ts';
+import { filled } from './filled.ts';
 
 /**
  * A caution in words.
@@ -21,13 +20,6 @@ import { en } from './en.ts';
  * }).slice(0, 36); // => '1.25 US gal will be left of topcoat.'
  * ```
  */
-export function cautionText(caution: Caution): string {
-  return en[caution.code].replace(/\{(\w+)\}/g, (_, name: string) => shown(caution.params[name]));
-}
-
-/** A parameter as it stands in a sentence: a quantity to three digits that count. */
-function shown(param: Quantity | string | number | undefined): string {
-  if (typeof param !== 'object') return String(param);
-  const quantity = { value: Number(param.value.toPrecision(3)), unit: param.unit as 'm' };
-  return formatQuantity({ quantity, locale: 'en-US' });
+export function cautionText({ code, params }: Caution): string {
+  return filled(en[code], params);
 }

@@ -1,5 +1,6 @@
 /**
- * Words for cautions.
+ * Words for cautions and for the steps of a batch.
  * @module messages
  */
+export { batchStepText } from './batchStepText.ts';
 export { cautionText } from './cautionText.ts';
