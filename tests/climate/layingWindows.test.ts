@@ -286,6 +286,9 @@ describe('a day in an unheated hall', () => {
       'surface-not-rising',
       'falling-suits-outgassing',
     ]);
+    // Both rules weigh the same.
+    const severities = [trend(10, 12), trend(16, 18)].map((one) => one.cautions[0]?.severity);
+    expect(severities).toEqual(['caution', 'caution']);
   });
 });
 
