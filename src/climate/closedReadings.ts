@@ -89,7 +89,7 @@ export function closedReadings(search: Search): ClosedReading[] {
 
 /** What speaks against laying at the reading itself: margin, limits of the product, and the way of the floor. */
 function reasonsOnTheSpot(
-  { fn, series, limits, toLay_K, unit, goesWrong }: Search,
+  { fn, series, intervals, limits, toLay_K, unit, goesWrong }: Search,
   i: number,
 ): ClosedReason[] {
   const reasons: ClosedReason[] = [];
@@ -102,7 +102,9 @@ function reasonsOnTheSpot(
     const verdict = verdictOf(series.limits[k] as Column, i, 0);
     if (verdict !== 'meets') reasons.push({ code: 'product-limit', verdict, of, end });
   });
-  if (goesWrong(Math.min(i, series.at.length - 2))) reasons.push({ code: 'slab-trend' });
+  // Before a gap and at the end only the way to the reading is known.
+  const way = intervals[i] ? i : i - 1;
+  if (intervals[way] && goesWrong(way)) reasons.push({ code: 'slab-trend' });
   return reasons;
 }
 

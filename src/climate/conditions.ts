@@ -83,7 +83,7 @@ export function readLimits(fn: string, limits: LayingLimits | undefined): BaseLi
       all.push({ of, end, given: quantity, base, scale: of === 'relativeHumidity' ? 1 : 300 });
     }
     const [least, most] = all.filter((limit) => limit.of === of);
-    if (least && most && least.base > most.base) {
+    if (least && most && least.base - most.base > 1e-12 * least.scale) {
       refuse(fn, 'conflict', path, 'limits with least ≤ most', `${least.given.value} to ${most.given.value}`);
     }
   }

@@ -52,7 +52,13 @@ export const frostPoint = /* @__PURE__ */ monotone(
     const humidity = read('frostPoint', 'relativeHumidity', relativeHumidity, SHARE, PART_OR_WHOLE);
     const pressure_Pa = humidity * pressureOverWater(air_C);
     if (pressure_Pa > pressureOverIce(ICE.most)) {
-      refuse('frostPoint', 'conflict', [], 'air dry enough to give frost rather than dew', relativeHumidity);
+      refuse(
+        'frostPoint',
+        'conflict',
+        ['relativeHumidity'],
+        'air dry enough to give frost rather than dew',
+        relativeHumidity,
+      );
     }
     return writeTemperature('frostPoint', frostPointOf('frostPoint', pressure_Pa, humidity), unit);
   },

@@ -30,7 +30,7 @@ export interface LayingWindowsInput extends InstrumentErrors {
   readonly sensitiveFor?: Time | undefined;
   /** The limits in the instructions of the product. */
   readonly limits?: LayingLimits | undefined;
-  /** What the floor must be doing while it is laid, where the product asks for it. */
+  /** What the floor must be doing while it is laid, where the product asks for it; left out, cautions name what it does. */
   readonly trend?: LayingTrend | undefined;
 }
 
@@ -137,8 +137,8 @@ export function layingWindows(input: LayingWindowsInput): LayingWindows {
     const [from, to] = [ms[i], ms[i + 1]] as [number, number];
     return to - from > gap_ms ? undefined : { from, to };
   });
-  const goesWrong = (i: number) =>
-    suits !== undefined && !suits((surface_C[i + 1] as number) - (surface_C[i] as number));
+  const change_K = (i: number) => (surface_C[i + 1] as number) - (surface_C[i] as number);
+  const goesWrong = (i: number) => suits !== undefined && !suits(change_K(i));
 
   const dry = drySpans(series, spansOf(intervals, margin, after_K));
   const open = [
@@ -146,7 +146,9 @@ export function layingWindows(input: LayingWindowsInput): LayingWindows {
     ...series.limits.map((room) => spansOf(intervals, room, 0)),
     joined(intervals, (interval, i) => (goesWrong(i) ? undefined : interval)),
     dry.filter(({ from, startBy }) => from <= startBy).map(({ from, startBy }) => ({ from, to: startBy })),
-  ].reduce(intersect);
+  ]
+    .reduce(intersect)
+    .filter(({ from, to }) => Math.ceil(from) <= Math.floor(to));
 
   const instant = (t: number) =>
     writeInstant({ ms: t, offset_min: series.offset_min[lastNotAbove(ms, t)] as number });
@@ -174,26 +176,37 @@ export function layingWindows(input: LayingWindowsInput): LayingWindows {
   const gaps = intervals.flatMap((interval, i): ReadingGap[] =>
     interval ? [] : [{ from: at[i] as Instant, to: at[i + 1] as Instant }],
   );
+  const trends = (Object.keys(TRENDS) as LayingTrend[]).filter((way) => {
+    const spans = joined(intervals, (interval, i) => (TRENDS[way](change_K(i)) ? interval : undefined));
+    return trend === undefined && intersect(spans, open).some(({ from, to }) => from < to);
+  });
   return {
     windows,
     ...(windows.length > 0 && { latestStart: windows.at(-1)?.until }),
     closed,
     gaps,
-    cautions: cautionsOf(windows.length, gaps.length, echo(longestGap)),
+    cautions: cautionsOf(windows.length, gaps.length, echo(longestGap), trends),
     basis: basisOf(fn, input),
   };
 }
 
-function cautionsOf(windows: number, gaps: number, longestGap: Time): Caution[] {
-  const about = (code: CautionCode, severity: Caution['severity']): Caution => ({
+function cautionsOf(
+  windows: number,
+  gaps: number,
+  longestGap: Time,
+  trends: readonly LayingTrend[],
+): Caution[] {
+  const about = (code: CautionCode, severity: Caution['severity'], source = 'mil-hdbk-1110'): Caution => ({
     code,
     severity,
     params: { windows, gaps, longestGap },
-    source: 'mil-hdbk-1110',
+    source,
   });
   return [
     ...(windows === 0 ? [about('no-laying-window', 'caution')] : []),
     ...(gaps > 0 ? [about('gap-in-readings', 'caution')] : []),
+    ...(trends.includes('rising') ? [about('window-on-rising-slab', 'caution', 'jpcl-blistering-2007')] : []),
+    ...(trends.includes('falling or steady') ? [about('window-on-falling-slab', 'caution')] : []),
     about('measure-before-laying', 'note'),
   ];
 }

@@ -76,7 +76,8 @@ const CONDENSATION: Readonly<Record<Trend, Verdict>> = {
  * ```
  * @units temperatures, instants, temperature difference; answers temperature difference and time.
  * @validRange temperatures from −100 to 100 °C; later after earlier.
- * @accuracy Exact; two readings say nothing of what lies between them.
+ * @accuracy Exact; two readings say nothing of what lies between them, however far apart they are: take them
+ * within the hours before laying.
  * @source mil-hdbk-1110, jpcl-blistering-2007, common-practice
  * @param input - Two readings, what the instrument cannot tell, and the unit of the change.
  * @returns The trend, the change and the verdict of each rule.
@@ -123,9 +124,9 @@ export function slabTrend<U extends TemperatureDifferenceUnit>(input: SlabTrendI
       about('outgassing', 'caution', 'jpcl-blistering-2007'),
       about('rising-suits-condensation', 'note', 'mil-hdbk-1110'),
     ],
-    steady: [about('surface-not-rising', 'note', 'mil-hdbk-1110')],
+    steady: [about('surface-not-rising', 'caution', 'mil-hdbk-1110')],
     falling: [
-      about('surface-not-rising', 'note', 'mil-hdbk-1110'),
+      about('surface-not-rising', 'caution', 'mil-hdbk-1110'),
       about('falling-suits-outgassing', 'note', 'common-practice'),
     ],
     undecided: [about('trend-undecided', 'caution', 'common-practice')],

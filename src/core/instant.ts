@@ -50,9 +50,10 @@ export function readInstant(
   return { ms, offset_min };
 }
 
-/** The instant as text, to the millisecond. */
+/** The instant as text, to the millisecond; without offset from UTC it ends in Z. */
 export function writeInstant({ ms, offset_min }: BaseInstant): Instant {
   const local = new Date(ms + offset_min * 60_000).toISOString().replace('.000Z', '').replace('Z', '');
+  if (offset_min === 0) return `${local}Z`;
   const two = (n: number) => String(n).padStart(2, '0');
   const away = Math.abs(offset_min);
   return `${local}${offset_min < 0 ? '-' : '+'}${two(Math.floor(away / 60))}:${two(away % 60)}`;

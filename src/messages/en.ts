@@ -28,6 +28,10 @@ export const en: Readonly<Record<CautionCode, string>> = {
     'The change of {change} in {elapsed} is smaller than the thermometer can tell. Nobody can say whether the slab is rising or falling: read it again later.',
   'no-laying-window':
     'In these readings there is no time at which the film could be laid and be through before the margin over the dew point is lost. Heat or dry the room without open flames, take a faster product, or wait.',
+  'window-on-rising-slab':
+    'The slab warms while a window is open. Air in its pores then blows bubbles and craters through the fresh film, and concrete practice lays the first coats on a falling or steady slab. The product instructions decide.',
+  'window-on-falling-slab':
+    'The slab does not warm all through the windows. Text written for steel asks for a rising surface, the opposite of concrete practice, because a falling one comes closer to the dew point. The product instructions decide.',
   'gap-in-readings':
     'Readings further apart than {longestGap} leave {gaps} gaps. Nothing is known in a gap, so it counts as closed.',
   'measure-before-laying':
@@ -39,14 +43,16 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'moisture-over-limit':
     'Test {test} reads {measured}, over the limit of {limit}. One wet place is enough to lift a floor: do not coat without a barrier that bears it, or wait and test again.',
   'moisture-undecided':
-    'Whether the floor is within the limit of {limit} is not decided: the highest test reads {measured}, and readings too close to the limit, tests not done by the book or too few tests leave it open.',
+    'Whether the floor is within the limit of {limit} is not decided: test {test} reads {measured}, and readings too close to the limit, tests not done by the book or too few tests leave it open.',
+  'doubtful-reading':
+    'Test {test} reads {measured}, not clearly within the limit of {limit}, but was not done by the book. The floor may be that wet: repeat this test.',
   'too-few-tests': '{usable} tests count and {testsNeeded} are asked for on a floor of this size.',
   'exposure-outside-window':
-    '{tests} dishes stood outside the window of 60 to 72 hours. They decide nothing: repeat them.',
+    '{tests} dishes stood outside the window of 60 to 72 hours (test {places}). They decide nothing: repeat them.',
   'equilibration-too-short':
-    '{tests} readings were taken before the humidity had come to rest. They decide nothing: read again later.',
+    '{tests} readings were taken before the humidity had come to rest (test {places}). They decide nothing: read again later.',
   'probe-too-shallow':
-    '{tests} holes are not deep enough. A shallow probe reads low, so below the limit it decides nothing: drill deeper.',
+    '{tests} holes are not deep enough (test {places}). A shallow probe reads low, so below the limit it decides nothing: drill deeper.',
   'worst-test-governs': 'The worst test governs, never the mean of all: a floor fails where it is wettest.',
   'service-climate':
     'Moisture tests count only where the building is closed and has been at its service climate for at least 48 hours.',
@@ -65,9 +71,11 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'barrier-needed':
     'The slab is over what the flooring system bears on its own. A moisture barrier is needed, or another system, or time to dry.',
   'barrier-undecided':
-    'Whether the flooring system bears this slab on its own is not decided within the errors of the tests. Plan with a barrier, or measure better.',
+    'Whether the flooring system bears this slab on its own is not decided by these tests. Plan with a barrier, or test again and better.',
   'beyond-barrier':
     'The slab is not clearly within what the barrier itself bears. Ask its maker in writing before going on.',
+  'no-barrier-limit':
+    'The slab is not clearly within what the flooring system bears, and no limit of the barrier was given for: {without}. Whether the barrier bears that is unknown; look it up in its instructions.',
   'fit-by-moisture-only':
     'This speaks of moisture alone. Surface, soundness, climate and dew point are judged apart, and the product instructions come first.',
   'drying-rules-disagree':

@@ -99,7 +99,7 @@ export function alkalinityTest(input: AlkalinityTestInput): AlkalinityResult {
     ...worst,
     testsNeeded,
     cautions: [
-      ...(verdict === 'meets' ? [] : [about('alkalinity-not-within-limit', 'caution', 'astm-d4262')]),
+      ...(byReading === 'meets' ? [] : [about('alkalinity-not-within-limit', 'caution', 'astm-d4262')]),
       ...(judged.length < testsNeeded ? [about('too-few-tests', 'caution', 'astm-d4262')] : []),
       about('alkalinity-not-corrected', 'note', 'aci-364-17t-18'),
     ],

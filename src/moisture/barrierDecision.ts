@@ -6,7 +6,7 @@ import type { InputPath } from '../core/InputError.ts';
 import { NOT_NEGATIVE, PART_OR_WHOLE } from '../core/limits.ts';
 import type { Quantity, Share, VapourEmission } from '../core/quantity.ts';
 import { fields, read, readOr, refuse } from '../core/read.ts';
-import { readNumber, readObject } from '../core/readPlain.ts';
+import { readChoice, readNumber, readObject } from '../core/readPlain.ts';
 import { PH } from './ph.ts';
 
 /** The worst result of one method, with the limits of system and barrier for that same method. */
@@ -17,8 +17,12 @@ export interface MoistureFinding<Q> {
   readonly error?: Q | undefined;
   /** Highest that the instructions of the flooring system allow without a barrier. */
   readonly systemLimit: Q;
+  /** Verdict of the test against `systemLimit`: it also knows of doubtful and missing readings and of a lowest pH. */
+  readonly verdict?: Verdict | undefined;
   /** Highest that the instructions of the barrier allow under it, where a barrier is considered. */
   readonly barrierLimit?: Q | undefined;
+  /** Verdict of the same test against `barrierLimit`. */
+  readonly barrierVerdict?: Verdict | undefined;
 }
 
 /** Input of {@link barrierDecision}: at least one method. */
@@ -50,7 +54,7 @@ export interface BarrierFinding {
 export interface BarrierDecision {
   /** Whether the slab is wetter than the system bears without a barrier. */
   readonly barrierNeeded: 'yes' | 'no' | 'undecided';
-  /** Whether the slab is within what the barrier itself bears. */
+  /** Whether the slab is within what the barrier itself bears, by every method that the system does not bear. */
   readonly withinBarrierLimit: Verdict | 'no limit given';
   /** Whether, as far as moisture goes, the floor may be built on: by the system alone, or by the barrier under it. */
   readonly fitToCoat: Verdict;
@@ -66,19 +70,21 @@ export interface BarrierDecision {
 
 /** How the figures of a method are read, and the size of the numbers that are subtracted. */
 interface Reader {
+  readonly words: string;
   readonly figure: (fn: string, key: string, given: never, path: InputPath) => number;
   readonly error: (fn: string, given: never, path: InputPath) => number;
   readonly scale: number;
 }
-const HUMIDITY: Reader = {
+const HUMIDITY: Omit<Reader, 'words'> = {
   figure: (fn, key, given: Share, path) => read(fn, key, given, SHARE, PART_OR_WHOLE, path),
   error: (fn, given: Share | undefined, path) => readOr(0, fn, 'error', given, SHARE, NOT_NEGATIVE, path),
   scale: 1,
 };
 const READERS: Readonly<Record<BarrierMethod, Reader>> = {
-  inSlabHumidity: HUMIDITY,
-  surfaceHumidity: HUMIDITY,
+  inSlabHumidity: { words: 'humidity in the slab', ...HUMIDITY },
+  surfaceHumidity: { words: 'humidity at the surface', ...HUMIDITY },
   emission: {
+    words: 'vapour emission',
     figure: (fn, key, given: VapourEmission, path) =>
       read(fn, key, given, VAPOUR_EMISSION, NOT_NEGATIVE, path),
     error: (fn, given: VapourEmission | undefined, path) =>
@@ -86,12 +92,16 @@ const READERS: Readonly<Record<BarrierMethod, Reader>> = {
     scale: 100,
   },
   alkalinity: {
+    words: 'pH',
     figure: (fn, key, given: number, path) => readNumber(fn, key, given, PH, path),
     error: (fn, given: number | undefined, path) =>
       given === undefined ? 0 : readNumber(fn, 'error', given, PH, path),
     scale: 14,
   },
 };
+
+/** From the best to the worst. */
+const VERDICTS: readonly Verdict[] = ['meets', 'undecided', 'fails'];
 
 /**
  * Whether a moisture barrier is needed, whether the barrier itself bears the slab, and whether the floor is fit to coat
@@ -100,6 +110,10 @@ const READERS: Readonly<Record<BarrierMethod, Reader>> = {
  * Every method is judged against limits for that same method; none is converted into another, and the worst one
  * governs. The limits come from the instructions of the system and of the barrier.
  *
+ * Hand over the verdict of each test with its figure: holes that were too few or read too early leave a figure that
+ * looks dry. A test that is undecided or fails never comes out better, and leaves the barrier undecided as well until
+ * `barrierVerdict` tells what the same test says against the limit of the barrier.
+ *
  * @formula
  * ```math
  * x_{worst} + u \le x_{limit} \;\; \text{for every method}
@@ -107,9 +121,10 @@ const READERS: Readonly<Record<BarrierMethod, Reader>> = {
  * @units shares, mass per area and time, pH without unit; answers verdicts.
  * @validRange at least one method; humidities above 0 and up to 100 %, emissions 0 or more, pH from 0 to 14; a barrier
  * limit at or above the system limit.
- * @accuracy Exact. A reading exactly on a limit meets it.
+ * @accuracy Exact. A reading exactly on a limit meets it. Without a verdict the figure is taken as one of a test by the
+ * book, with enough readings.
  * @source astm-f2170, astm-f1869, astm-f3010, common-practice
- * @param input - The worst reading of each method with its limits.
+ * @param input - The worst reading of each method with its limits and the verdicts of its test.
  * @returns The three answers with the verdict of each method.
  * @throws An `InputError` that names the field.
  * @example
@@ -141,27 +156,38 @@ export function barrierDecision(input: BarrierDecisionInput): BarrierDecision {
     const system = figure(fn, 'systemLimit', finding.systemLimit as never, path);
     const off = error(fn, finding.error as never, path);
     const against = (limit: number) => judge(limit - measured, off, scale);
-    if (finding.barrierLimit === undefined) return { method, system: against(system) };
+    const byFigure = against(system);
+    const byTest = verdictOr('meets', fn, 'verdict', finding.verdict, path);
+    const atBest = byTest === 'meets' ? 'meets' : 'undecided';
+    const byBarrierTest = verdictOr(atBest, fn, 'barrierVerdict', finding.barrierVerdict, path);
+    const bySystem = { method, system: worstOf([byFigure, byTest]) };
+    if (finding.barrierLimit === undefined) return bySystem;
     const barrier = figure(fn, 'barrierLimit', finding.barrierLimit as never, path);
-    if (barrier < system) {
+    if (barrier < system - 1e-12 * scale) {
       refuse(fn, 'conflict', [method, 'barrierLimit'], 'at or above the system limit', finding.barrierLimit);
     }
-    return { method, system: against(system), barrier: against(barrier) };
+    return { ...bySystem, barrier: worstOf([against(barrier), byBarrierTest]) };
   });
 
   const system = worstOf(findings.map((finding) => finding.system));
   // A method whose limit the slab meets without a barrier asks nothing of the barrier.
   const asked = findings.filter((finding) => finding.barrier !== undefined || finding.system !== 'meets');
   const known = asked.some((finding) => finding.barrier !== undefined);
-  const barrier = worstOf(asked.map((finding) => finding.barrier ?? finding.system));
+  const unlimited = asked.filter((finding) => finding.barrier === undefined);
+  const barrier = worstOf(asked.map((finding) => finding.barrier ?? 'undecided'));
   const fitToCoat = system === 'meets' ? 'meets' : known ? barrier : system;
 
-  const about = (code: CautionCode, severity: Caution['severity']): Caution => ({
+  const about = (
+    code: CautionCode,
+    severity: Caution['severity'],
+    params: Caution['params'] = {},
+  ): Caution => ({
     code,
     severity,
-    params: { methods: methods.length },
+    params: { methods: methods.length, ...params },
     source: 'common-practice',
   });
+  const words = unlimited.map(({ method }) => READERS[method].words).join(', ');
   return {
     barrierNeeded: system === 'meets' ? 'no' : system === 'fails' ? 'yes' : 'undecided',
     withinBarrierLimit: known ? barrier : 'no limit given',
@@ -171,7 +197,10 @@ export function barrierDecision(input: BarrierDecisionInput): BarrierDecision {
     cautions: [
       ...(system === 'fails' ? [about('barrier-needed', 'caution')] : []),
       ...(system === 'undecided' ? [about('barrier-undecided', 'caution')] : []),
-      ...(system !== 'meets' && known && barrier !== 'meets' ? [about('beyond-barrier', 'caution')] : []),
+      ...(system !== 'meets' && asked.some((finding) => (finding.barrier ?? 'meets') !== 'meets')
+        ? [about('beyond-barrier', 'caution')]
+        : []),
+      ...(known && words ? [about('no-barrier-limit', 'caution', { without: words })] : []),
       about('methods-not-converted', 'note'),
       about('fit-by-moisture-only', 'note'),
     ],
@@ -187,17 +216,30 @@ export function barrierDecision(input: BarrierDecisionInput): BarrierDecision {
 
 /** The worst of several verdicts. */
 function worstOf(verdicts: readonly Verdict[]): Verdict {
-  if (verdicts.includes('fails')) return 'fails';
-  return verdicts.includes('undecided') ? 'undecided' : 'meets';
+  return verdicts.reduce((a, b) => (VERDICTS.indexOf(b) > VERDICTS.indexOf(a) ? b : a), 'meets');
+}
+
+/** Reads a verdict that may be left out. */
+function verdictOr(
+  otherwise: Verdict,
+  fn: string,
+  key: string,
+  given: Verdict | undefined,
+  path: InputPath,
+): Verdict {
+  return given === undefined ? otherwise : readChoice(fn, key, given, VERDICTS, path);
 }
 
 /** The figures of a method, for the basis. */
-function echoed({ measured, error, systemLimit, barrierLimit }: MoistureFinding<Quantity | number>) {
+function echoed(finding: MoistureFinding<Quantity | number>) {
+  const { measured, error, systemLimit, verdict, barrierLimit, barrierVerdict } = finding;
   const plain = (figure: Quantity | number) => (typeof figure === 'number' ? figure + 0 : echo(figure));
   return {
     measured: plain(measured),
     ...(error !== undefined && { error: plain(error) }),
     systemLimit: plain(systemLimit),
+    ...(verdict !== undefined && { verdict }),
     ...(barrierLimit !== undefined && { barrierLimit: plain(barrierLimit) }),
+    ...(barrierVerdict !== undefined && { barrierVerdict }),
   };
 }

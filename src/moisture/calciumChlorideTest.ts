@@ -102,20 +102,17 @@ export function calciumChlorideTest<U extends VapourEmissionUnit>(
       value: emissionOf(gain_kg, area_m2, time_s),
       low: emissionOf(Math.max(0, gain_kg - gainError_kg), area_m2 + areaError_m2, time_s + timeError_s),
       high: emissionOf(gain_kg + gainError_kg, area_m2 - areaError_m2, time_s - timeError_s),
-      ...(!inWindow && { doubt: 'exposure-outside-window' }),
+      doubts: inWindow ? [] : ['exposure-outside-window'],
     };
   });
   const worst = judgeWorst(readings, limit_gm2d, limit_gm2d, testsNeeded);
-  const measured_gm2d = (readings[worst.governing] as Reading).value;
-  const answer = (value: number) => write(fn, value, VAPOUR_EMISSION, limit.unit);
   return worstAssessment({
     worst,
     readings,
     testsNeeded,
-    measured: answer(measured_gm2d),
     limit: echo(limit),
-    gap: answer(limit_gm2d - measured_gm2d),
-    uncertainty: answer(worst.uncertainty),
+    answer: (value) => write(fn, value, VAPOUR_EMISSION, limit.unit),
+    base: limit_gm2d,
     always: testNotes('astm-f1869'),
     source: 'astm-f1869',
     basis: [

@@ -4,7 +4,7 @@ import { echo } from '../core/echo.ts';
 import type { Limits } from '../core/limits.ts';
 import type { Length, Quantity } from '../core/quantity.ts';
 import type { Range } from '../core/range.ts';
-import { fields, read, write } from '../core/read.ts';
+import { fields, read, refuse, write } from '../core/read.ts';
 import { readKey, readNumber } from '../core/readPlain.ts';
 import type { TimeUnit } from '../core/unitCodes.ts';
 import { DEPTH_SHARE, type DryingSides } from './drying.ts';
@@ -15,9 +15,9 @@ export interface DryingTimeInput<U extends TimeUnit = TimeUnit> {
   readonly slabThickness: Length;
   /** From which sides it dries. */
   readonly drying: DryingSides;
-  /** Water to cement by mass, where it is known: adds the rules that ask for it. */
+  /** Water to cement by mass, where it is known: adds the rules that ask for it, where `below` is known as well. */
   readonly waterCement?: number | undefined;
-  /** What is below a slab that dries from one side; without vapour retarder it takes far longer. */
+  /** What is below a slab that dries from one side; on wet ground it takes far longer. */
   readonly below?: 'vapour retarder' | 'wet ground' | undefined;
   /** Unit of the answer. */
   readonly unit: U;
@@ -39,7 +39,7 @@ export interface DryingRule<U extends TimeUnit = TimeUnit> {
 export interface DryingTime<U extends TimeUnit = TimeUnit> {
   /** From the shortest to the longest of the rules. */
   readonly range: Range<U>;
-  /** Whether a rule says that it takes longer than its own figure, so that the range has no upper end. */
+  /** Whether the range has no upper end: a rule names only the least, or the slab lies on wet ground. */
   readonly orLonger: boolean;
   /** Every rule that applies. */
   readonly rules: readonly DryingRule<U>[];
@@ -106,7 +106,7 @@ const RULES: readonly Rule[] = [
     words: 'laboratory slabs of 4 in on a sealed base, by water to cement',
     source: 'pca-d89-1965',
     time_s: ({ slab_m, waterCement, below }) =>
-      waterCement === undefined || below === 'wet ground' || slab_m < LABORATORY_SLAB_M * (1 - 1e-12)
+      waterCement === undefined || below !== 'vapour retarder' || slab_m < LABORATORY_SLAB_M * (1 - 1e-12)
         ? undefined
         : { time_s: interpolated(waterCement) * DAY_S, orLonger: slab_m > LABORATORY_SLAB_M * (1 + 1e-12) },
   },
@@ -169,6 +169,9 @@ const WATER_CEMENT: Limits = { least: 0.4, most: 1, words: ' from 0.4 to 1' };
 export function dryingTime<U extends TimeUnit>(input: DryingTimeInput<U>): DryingTime<U> {
   const fn = 'dryingTime';
   const { slabThickness, drying, waterCement, below, unit } = fields(fn, input);
+  if (drying === 'both sides' && below !== undefined) {
+    refuse(fn, 'conflict', ['below'], 'left out where the slab dries to both sides', below);
+  }
   const slab: Slab = {
     slab_m:
       read(fn, 'slabThickness', slabThickness, LENGTH, SLAB) *
@@ -186,7 +189,7 @@ export function dryingTime<U extends TimeUnit>(input: DryingTimeInput<U>): Dryin
   const inputs = { slabThickness: echo(slabThickness), drying, waterCement, below };
   return {
     range: { low: { value: Math.min(...times), unit }, high: { value: Math.max(...times), unit } },
-    orLonger: rules.some((rule) => rule.orLonger),
+    orLonger: below === 'wet ground' || rules.some((rule) => rule.orLonger),
     rules,
     cautions: [
       {

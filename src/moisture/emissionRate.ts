@@ -30,7 +30,7 @@ export interface EmissionRateInput<U extends VapourEmissionUnit = VapourEmission
  * `calciumChlorideTest`.
  * @monotone gain +, exposedArea -, exposure -
  * @accuracy Exact up to round-off: relative error below 1e-15. A step of 0.1 g on the balance is worth 0.165
- * lb/1000ft2/24h in the usual kit.
+ * lb/1000ft2/24h in the usual kit over 72 h, more over less.
  * @source astm-f1869, definition
  * @param input - Gain, exposed area, exposure and the unit wanted.
  * @returns The emission in `input.unit`, not rounded.

@@ -24,7 +24,7 @@ export function readLimit(fn: string, limit: Quantity<ShareUnit>): number {
 /** Reads a humidity with its error. */
 export function readHumidity(fn: string, humidity: Share, error: number, path: InputPath): Reading {
   const value = read(fn, 'relativeHumidity', humidity, SHARE, PART_OR_WHOLE, path);
-  return { value, low: value - error, high: value + error };
+  return { value, low: value - error, high: value + error, doubts: [] };
 }
 
 /** Judges humidities against the limit of the system. */
@@ -36,15 +36,12 @@ export function assessHumidity<U extends ShareUnit>(
   more: Pick<WorstWords<U>, 'testsNeeded' | 'always' | 'basis' | 'source'>,
 ): WorstAssessment<U> {
   const worst = judgeWorst(readings, limitShare, 1, more.testsNeeded ?? 1);
-  const measured = (readings[worst.governing] as Reading).value;
-  const answer = (value: number) => write(fn, value, SHARE, limit.unit);
   return worstAssessment({
     ...more,
     worst,
     readings,
-    measured: answer(measured),
     limit: echo(limit),
-    gap: answer(limitShare - measured),
-    uncertainty: answer(worst.uncertainty),
+    answer: (value) => write(fn, value, SHARE, limit.unit),
+    base: limitShare,
   });
 }

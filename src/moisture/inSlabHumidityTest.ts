@@ -42,7 +42,7 @@ export interface InSlabHumidityTestInput<U extends ShareUnit = ShareUnit> {
  * Whether the humidity in the slab is within what the system allows, by probes in drilled holes.
  *
  * The highest hole governs. A hole that is not deep enough reads low: over the limit it counts, below it decides
- * nothing. A hole read too early decides nothing.
+ * nothing. A hole read too early decides nothing; over the limit it leaves the floor undecided and is named.
  *
  * @formula
  * ```math
@@ -96,9 +96,15 @@ export function inSlabHumidityTest<U extends ShareUnit>(
     const reading = readHumidity(fn, hole.relativeHumidity, error, path);
     const depth_m = read(fn, 'depth', hole.depth, LENGTH, POSITIVE, path);
     const closed_s = read(fn, 'closedFor', hole.closedFor, TIME, POSITIVE, path);
-    if (closed_s < longEnough_s) return { ...reading, doubt: 'equilibration-too-short' };
-    if (depth_m < deepEnough_m) return { ...reading, doubt: 'probe-too-shallow', readsLow: true };
-    return reading;
+    const tooEarly = closed_s < longEnough_s;
+    return {
+      ...reading,
+      doubts: [
+        ...(tooEarly ? (['equilibration-too-short'] as const) : []),
+        ...(depth_m < deepEnough_m ? (['probe-too-shallow'] as const) : []),
+      ],
+      readsLow: !tooEarly,
+    };
   });
   return assessHumidity(fn, limit, limitShare, readings, {
     testsNeeded,

@@ -74,7 +74,7 @@ export function surfaceHygrometerTest<U extends ShareUnit>(
     const box = readObject(fn, i, test, ['tests']);
     const reading = readHumidity(fn, box.relativeHumidity, error, path);
     const closed_s = read(fn, 'closedFor', box.closedFor, TIME, POSITIVE, path);
-    return closed_s < longEnough_s ? { ...reading, doubt: 'equilibration-too-short' } : reading;
+    return closed_s < longEnough_s ? { ...reading, doubts: ['equilibration-too-short'] } : reading;
   });
   return assessHumidity(fn, limit, limitShare, readings, {
     always: testNotes('bs-8203'),

@@ -10,8 +10,8 @@ export interface Reading {
   /** How low and how high the true value may be by the instruments. */
   readonly low: number;
   readonly high: number;
-  /** Why this test is not one by the book; nothing where it is. */
-  readonly doubt?: CautionCode | undefined;
+  /** Why this test is not one by the book; empty where it is. */
+  readonly doubts: readonly CautionCode[];
   /** Whether what is wrong with it can only have made it read low, so that a reading over the limit stands. */
   readonly readsLow?: boolean | undefined;
 }
@@ -25,6 +25,8 @@ interface Worst {
   readonly uncertainty: number;
   /** Tests by the book. */
   readonly usable: number;
+  /** Place of the highest reading not by the book that is not clearly within the limit and decides nothing. */
+  readonly doubtful?: number | undefined;
 }
 
 /** An assessment of several tests, of which the worst one governs. */
@@ -52,16 +54,24 @@ export function judgeWorst(
     const uncertainty = gap < 0 ? reading.value - reading.low : reading.high - reading.value;
     return { ...reading, place, uncertainty, verdict: judge(gap, uncertainty, scale) };
   });
-  const usable = judged.filter((one) => !one.doubt);
-  const failing = judged.filter((one) => one.verdict === 'fails' && (!one.doubt || one.readsLow));
+  const usable = judged.filter((one) => one.doubts.length === 0);
+  const failing = judged.filter(
+    (one) => one.verdict === 'fails' && (one.doubts.length === 0 || one.readsLow),
+  );
+  const doubtful = judged.filter(
+    (one) => one.verdict !== 'meets' && one.doubts.length > 0 && !failing.includes(one),
+  );
   const candidates = failing.length > 0 ? failing : usable.length > 0 ? usable : judged;
-  const governing = candidates.reduce((worst, one) => (one.value > worst.value ? one : worst));
+  const highest = (list: typeof judged) =>
+    list.reduce((worst, one) => (one.value > worst.value ? one : worst));
+  const governing = highest(candidates);
   const clear = judged.every((one) => one.verdict === 'meets') && usable.length >= needed;
   return {
     verdict: failing.length > 0 ? 'fails' : clear ? 'meets' : 'undecided',
     governing: governing.place,
     uncertainty: governing.uncertainty,
     usable: usable.length,
+    ...(doubtful.length > 0 && { doubtful: highest(doubtful).place }),
   };
 }
 
@@ -70,10 +80,11 @@ export interface WorstWords<U extends string> {
   readonly worst: Worst;
   readonly readings: readonly Reading[];
   readonly testsNeeded?: number | undefined;
-  readonly measured: Quantity<U>;
   readonly limit: Quantity<U>;
-  readonly gap: Quantity<U>;
-  readonly uncertainty: Quantity<U>;
+  /** A figure in base units as the answer gives it. */
+  readonly answer: (value: number) => Quantity<U>;
+  /** The limit in base units. */
+  readonly base: number;
   /** Cautions of the method itself. */
   readonly always: readonly Caution[];
   readonly basis: readonly Basis[];
@@ -83,8 +94,11 @@ export interface WorstWords<U extends string> {
 
 /** The assessment with its cautions. */
 export function worstAssessment<U extends string>(words: WorstWords<U>): WorstAssessment<U> {
-  const { worst, readings, testsNeeded, measured, limit, gap, uncertainty, source } = words;
-  const { verdict, governing, usable } = worst;
+  const { worst, readings, testsNeeded, limit, answer, base, source } = words;
+  const { verdict, governing, usable, doubtful } = worst;
+  const valueAt = (place: number) => (readings[place] as Reading).value;
+  const measured = answer(valueAt(governing));
+  const uncertainty = answer(worst.uncertainty);
   const params = { measured, limit, uncertainty, test: governing + 1 };
   const about = (
     code: CautionCode,
@@ -96,13 +110,21 @@ export function worstAssessment<U extends string>(words: WorstWords<U>): WorstAs
     params: { ...params, ...more },
     source,
   });
-  const doubts = new Map<CautionCode, number>();
-  for (const { doubt } of readings) if (doubt) doubts.set(doubt, (doubts.get(doubt) ?? 0) + 1);
+  const plain = (code: CautionCode, more: Caution['params']): Caution => ({
+    code,
+    severity: 'caution',
+    params: more,
+    source,
+  });
+  const doubts = [...new Set(readings.flatMap((reading) => reading.doubts))].map((code) => {
+    const places = readings.flatMap((reading, place) => (reading.doubts.includes(code) ? [place + 1] : []));
+    return plain(code, { tests: places.length, places: places.join(', ') });
+  });
   return {
     verdict,
     measured,
     limit,
-    gap,
+    gap: answer(base - valueAt(governing)),
     ...(worst.uncertainty > 0 && { uncertainty }),
     governing,
     usable,
@@ -113,7 +135,10 @@ export function worstAssessment<U extends string>(words: WorstWords<U>): WorstAs
       ...(testsNeeded !== undefined && usable < testsNeeded
         ? [about('too-few-tests', 'caution', { testsNeeded, usable })]
         : []),
-      ...[...doubts].map(([code, tests]) => about(code, 'caution', { tests })),
+      ...(doubtful === undefined
+        ? []
+        : [plain('doubtful-reading', { measured: answer(valueAt(doubtful)), limit, test: doubtful + 1 })]),
+      ...doubts,
       about('worst-test-governs', 'note'),
       ...words.always,
     ],

@@ -32,7 +32,7 @@ describe('a clock of full batches and a rest', () => {
   const clockOf = () =>
     batchClock({
       ...input,
-      start: '2025-06-03T23:50:00+00:00',
+      start: '2025-06-03T23:50:00Z',
       marks: {
         pail: { diameter: q(20, 'cm'), height: q(30, 'cm') },
         graduation: q(1, 'mm'),
@@ -52,8 +52,8 @@ describe('a clock of full batches and a rest', () => {
 
   it('runs over midnight with the offset it was given', () => {
     const clock = clockOf();
-    expect(clock.batches[1]?.start.at).toBe('2025-06-03T23:59:00+00:00');
-    expect(clock.batches[2]?.start.at).toBe('2025-06-04T00:08:00+00:00');
+    expect(clock.batches[1]?.start.at).toBe('2025-06-03T23:59:00Z');
+    expect(clock.batches[2]?.start.at).toBe('2025-06-04T00:08:00Z');
   });
 
   it('ends when the rest is down', () => {
@@ -153,7 +153,7 @@ it('a batch of no time at all is 0 and comes with what helps', () => {
 
 it('instants of other forms are read, and written to the second before', () => {
   const before = (end: string, seconds: number) => latestStart({ end, duration: q(seconds, 's') }).start;
-  expect(before('2024-02-29T12:00Z', 60)).toBe('2024-02-29T11:59:00+00:00');
+  expect(before('2024-02-29T12:00Z', 60)).toBe('2024-02-29T11:59:00Z');
   expect(before('2024-02-29T12:00:00.250+05:45', 1)).toBe('2024-02-29T11:59:59+05:45');
   expect(before('2024-03-01T00:00:00-03:30', 0.5)).toBe('2024-02-29T23:59:59-03:30');
 });

@@ -74,16 +74,16 @@ describe('windows', () => {
         {
           code: 'film-still-sensitive',
           because: 'gap in readings',
-          marginUntil: '2025-10-14T04:00:00+00:00',
-          startBy: '2025-10-14T02:00:00+00:00',
+          marginUntil: '2025-10-14T04:00:00Z',
+          startBy: '2025-10-14T02:00:00Z',
         },
       ],
       [
         {
           code: 'film-still-sensitive',
           because: 'end of readings',
-          marginUntil: '2025-10-14T13:00:00+00:00',
-          startBy: '2025-10-14T11:00:00+00:00',
+          marginUntil: '2025-10-14T13:00:00Z',
+          startBy: '2025-10-14T11:00:00Z',
         },
       ],
     ]);
@@ -127,6 +127,41 @@ describe('windows', () => {
     expect(spans(windows(day, { trend: 'falling or steady' }))).toEqual([[4, 10]]);
     expect(spans(windows(day, { trend: 'rising' }))).toEqual([[0, 4]]);
     expect(windows(day, { trend: 'rising' }).closed[0]?.reasons).toEqual([{ code: 'slab-trend' }]);
+  });
+
+  it('before a gap only the way to the reading counts', () => {
+    const day = [margin(0, 7), margin(4, 6), margin(9, 9), margin(13, 8)];
+    const answer = windows(day, { trend: 'falling or steady' });
+    expect(answer.closed.map(({ reasons }) => reasons.map(({ code }) => code))).toEqual([
+      ['film-still-sensitive'],
+      ['film-still-sensitive'],
+    ]);
+    const alone = windows([margin(0, 7), margin(9, 8), margin(18, 9)], { trend: 'falling or steady' });
+    expect(alone.closed.flatMap(({ reasons }) => reasons.map(({ code }) => code))).not.toContain(
+      'slab-trend',
+    );
+  });
+
+  it('say which way the slab goes while they are open, unless that was asked for', () => {
+    const ways = (answer: climate.LayingWindows) =>
+      answer.cautions.map(({ code }) => code).filter((code) => code.startsWith('window-on'));
+    const day = [margin(0, 5), margin(4, 7), margin(8, 6), margin(12, 6)];
+    expect(ways(windows(day))).toEqual(['window-on-rising-slab', 'window-on-falling-slab']);
+    expect(ways(windows(day.slice(0, 2)))).toEqual(['window-on-rising-slab']);
+    expect(ways(windows(day.slice(1)))).toEqual(['window-on-falling-slab']);
+    expect(ways(windows(day, { trend: 'rising' }))).toEqual([]);
+  });
+
+  it('that hold no whole millisecond are none', () => {
+    // The margin reaches 3 K only between two milliseconds.
+    const ms = (t: number, above_K: number) => ({
+      ...margin(0, above_K),
+      at: `2025-10-14T00:00:0${Math.floor(t / 1000)}.${String(t % 1000).padStart(3, '0')}Z`,
+    });
+    const day = [ms(0, 0), ms(1, 2.9), ms(2, 2.9), ms(3, 6), ms(2000, 6)];
+    const open = windows(day, { sensitiveFor: { value: 1.9975, unit: 's' }, longestGap: hours(1) });
+    for (const { from, until } of open.windows) expect(from <= until).toBe(true);
+    expect(open.windows).toEqual([]);
   });
 
   it('a film ages by the sensitive time of each reading', () => {
@@ -251,6 +286,9 @@ describe('a day in an unheated hall', () => {
       'surface-not-rising',
       'falling-suits-outgassing',
     ]);
+    // Both rules weigh the same.
+    const severities = [trend(10, 12), trend(16, 18)].map((one) => one.cautions[0]?.severity);
+    expect(severities).toEqual(['caution', 'caution']);
   });
 });
 
@@ -343,6 +381,8 @@ describe('bad input', () => {
     expect(() => windows(two, { limits: { material: { least: C(15) } } })).toThrow(/readings\.0\.material/);
     expect(() => windows(two, { limits: {} })).toThrow(/at least one limit/);
     expect(() => windows(two, { limits: { air: { least: C(20), most: C(10) } } })).toThrow(/limits\.air/);
+    const same = { least: C(21), most: { value: 69.8, unit: 'degF' } } as const;
+    expect(() => windows(two, { limits: { air: same } })).not.toThrow();
     expect(() => windows(two, { sensitiveFor: undefined })).toThrow(/readings\.0\.sensitiveFor/);
     expect(() => windows(two, { trend: 'level' as never })).toThrow(/one of falling or steady, rising/);
     expect(() => windows(two, { relativeHumidityError: percent(60) })).toThrow(/relativeHumidityError/);

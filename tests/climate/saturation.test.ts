@@ -68,5 +68,5 @@ it('refuses temperatures that the curves do not reach', () => {
       relativeHumidity: { value: 50, unit: '%' },
       unit: 'degC',
     }),
-  ).toThrow(/frost rather than dew/);
+  ).toThrow(/relativeHumidity must be air dry enough to give frost rather than dew/);
 });

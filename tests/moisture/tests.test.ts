@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { cautionText } from '../../src/messages/index.ts';
 import * as moisture from '../../src/moisture/index.ts';
 
 const percent = (value: number) => ({ value, unit: '%' }) as const;
@@ -89,6 +90,25 @@ describe('holes', () => {
     );
   });
 
+  it('a doubtful reading that is not within the limit is named, with all that is wrong with it', () => {
+    const tests = [hole(71), hole(75), hole(70), hole(97, 2.4, 20), hole(60, 1, 2), hole(61, 1)];
+    const answer = moisture.inSlabHumidityTest({ ...slab, tests });
+    expect(answer).toMatchObject({ verdict: 'undecided', governing: 1, measured: percent(75), usable: 3 });
+    const params = (code: string) => answer.cautions.find((caution) => caution.code === code)?.params;
+    expect(params('doubtful-reading')).toMatchObject({ test: 4, measured: percent(97), limit: percent(85) });
+    expect(params('equilibration-too-short')).toEqual({ tests: 2, places: '4, 5' });
+    expect(params('probe-too-shallow')).toEqual({ tests: 2, places: '5, 6' });
+    const text = answer.cautions.map(cautionText).join(' ');
+    expect(text).toContain('test 2 reads 75 %');
+    expect(text).toContain('Test 4 reads 97 %');
+    expect(text).not.toMatch(/[{}]/);
+  });
+
+  it('a hole too shallow and too early decides nothing over the limit', () => {
+    const tests = [hole(70), hole(71), hole(72), hole(95, 1, 2)];
+    expect(moisture.inSlabHumidityTest({ ...slab, tests }).verdict).toBe('undecided');
+  });
+
   it('half the depth is enough where the slab dries to both sides', () => {
     const tests = [hole(70, 1.2), hole(71, 1.2), hole(72, 1.2)];
     expect(moisture.inSlabHumidityTest({ ...slab, tests }).verdict).toBe('undecided');
@@ -169,6 +189,8 @@ describe('sheets and pH', () => {
     expect(moisture.alkalinityTest({ ...floor, readings: [8.9, 8], readingError: 0.2 }).verdict).toBe(
       'undecided',
     );
+    const few = moisture.alkalinityTest({ ...floor, readings: [8] });
+    expect([few.verdict, codes(few)]).toEqual(['undecided', ['too-few-tests', 'alkalinity-not-corrected']]);
     expect(() => moisture.alkalinityTest({ ...floor, readings: [15] })).toThrow(/readings\.0/);
     expect(() => moisture.alkalinityTest({ ...floor, readings: [NaN] })).toThrow(/readings\.0/);
     expect(() => moisture.alkalinityTest({ ...floor, readings: ['7' as never] })).toThrow(/readings\.0/);
@@ -221,14 +243,57 @@ describe('three answers', () => {
       undefined,
     ]);
     // A barrier limit for one method does not speak for another.
-    expect(answers({ inSlabHumidity: finding(90, { barrierLimit: 99 }), emission: wet })).toEqual([
-      'yes',
-      'fails',
-      'fails',
-      undefined,
-    ]);
+    const apart = { inSlabHumidity: finding(90, { barrierLimit: 99 }), emission: wet };
+    expect(answers(apart)).toEqual(['yes', 'undecided', 'undecided', undefined]);
+    const { cautions } = moisture.barrierDecision(apart);
+    expect(cautions.find(({ code }) => code === 'no-barrier-limit')?.params.without).toBe('vapour emission');
+    expect(codes({ cautions })).not.toContain('beyond-barrier');
     const surface = { measured: percent(76), systemLimit: percent(75) };
     expect(answers({ inSlabHumidity: finding(76), surfaceHumidity: surface })[0]).toBe('yes');
+  });
+
+  it('are never better than the test', () => {
+    const dry = finding(70, { barrierLimit: 99 });
+    const wet = finding(90, { barrierLimit: 99 });
+    const by = (inSlabHumidity: moisture.BarrierDecisionInput['inSlabHumidity']) =>
+      answers({ inSlabHumidity });
+    const open = ['undecided', 'undecided', 'undecided', undefined];
+    expect(by({ ...finding(70), verdict: 'undecided' })).toEqual([
+      'undecided',
+      'no limit given',
+      'undecided',
+      undefined,
+    ]);
+    expect(by({ ...dry, verdict: 'undecided' })).toEqual(open);
+    expect(by({ ...dry, verdict: 'fails' })).toEqual(['yes', 'undecided', 'undecided', undefined]);
+    expect(by({ ...dry, verdict: 'meets' })[3]).toBe('system alone');
+    expect(by({ ...wet, verdict: 'meets' })).toEqual(['yes', 'meets', 'meets', 'barrier']);
+    expect(by({ ...wet, verdict: 'fails' })).toEqual(['yes', 'undecided', 'undecided', undefined]);
+    expect(by({ ...wet, verdict: 'fails', barrierVerdict: 'meets' })[3]).toBe('barrier');
+    expect(by({ ...wet, verdict: 'fails', barrierVerdict: 'fails' })[2]).toBe('fails');
+    expect(by({ ...dry, verdict: 'undecided', barrierVerdict: 'meets' })[2]).toBe('meets');
+    expect(() => by({ ...dry, verdict: 'pass' as never })).toThrow(/inSlabHumidity\.verdict/);
+    expect(() => by({ ...dry, barrierVerdict: 1 as never })).toThrow(/inSlabHumidity\.barrierVerdict/);
+  });
+
+  it('take the test of a floor at its word: one hole read too early, a pH below the lowest', () => {
+    const limit = percent(80);
+    const tests = [hole(70), hole(98, 2.4, 20), hole(70), hole(70)];
+    const { measured, verdict } = moisture.inSlabHumidityTest({ ...slab, limit, tests });
+    expect([measured, verdict]).toEqual([percent(70), 'undecided']);
+    expect(answers({ inSlabHumidity: { measured, verdict, systemLimit: limit } })[2]).toBe('undecided');
+    const pH = moisture.alkalinityTest({ floorArea: ft2(400), readings: [6, 8], least: 7, most: 10 });
+    const alkalinity = { measured: pH.measured, verdict: pH.verdict, systemLimit: 10, barrierLimit: 13 };
+    expect(answers({ alkalinity })).toEqual(['yes', 'undecided', 'undecided', undefined]);
+  });
+
+  it('a barrier limit equal to that of the system in another unit is one', () => {
+    const equal = {
+      measured: percent(70),
+      systemLimit: percent(7),
+      barrierLimit: { value: 0.07, unit: 'fraction' },
+    } as const;
+    expect(answers({ inSlabHumidity: equal })[1]).toBe('fails');
   });
 
   it('refuses no method, and a barrier that bears less than the system', () => {
@@ -258,8 +323,9 @@ describe('drying', () => {
   });
 
   it('laboratory slabs say nothing of thinner ones, and only the least of thicker and wetter ones', () => {
-    expect(time(80, { waterCement: 0.5 }).rules.length).toBe(2);
-    const between = time(120, { waterCement: 0.55 }).rules[2];
+    expect(time(80, { waterCement: 0.5, below: 'vapour retarder' }).rules.length).toBe(2);
+    const below = 'vapour retarder';
+    const between = time(120, { waterCement: 0.55, below }).rules[2];
     expect(between?.orLonger).toBe(true);
     expect(between?.time.value).toBeCloseTo(99.5, 9);
     expect(time(101.6, { waterCement: 0.6, below: 'wet ground' }).rules[2]).toMatchObject({
@@ -268,6 +334,13 @@ describe('drying', () => {
     });
     expect(time(101.6, { waterCement: 0.45, below: 'wet ground' }).rules.length).toBe(2);
     expect(time(80, { waterCement: 0.5, below: 'wet ground' }).rules.length).toBe(2);
+  });
+
+  it('wet ground leaves no upper end, and a sealed base is never taken for granted', () => {
+    expect(time(40, { below: 'wet ground' }).orLonger).toBe(true);
+    expect(time(40).orLonger).toBe(false);
+    expect(time(101.6, { waterCement: 0.5 }).rules.length).toBe(2);
+    expect(() => time(100, { drying: 'both sides', below: 'wet ground' })).toThrow(/below/);
   });
 
   it('refuses what the rules do not know', () => {
