@@ -27,7 +27,7 @@ const plans = files.map((file) => {
   let text;
   let document;
   try {
-    text = readFileSync(file, 'utf8');
+    text = readFileSync(file, 'utf8').replace(/^\uFEFF/, '');
   } catch (error) {
     return refuse(`${file}: cannot be read (${error.code})`);
   }

@@ -10,8 +10,8 @@ const q = (quantity, significantDigits = 4) => formatQuantity({ quantity, locale
 const field = ({ field: quantity }) => formatQuantity({ quantity, locale });
 /** A mark on a stick: in fractions of an inch, or as a plain figure. */
 const mark = ({ field: quantity, step }) =>
-  quantity.unit === 'in'
-    ? formatQuantity({ quantity, locale, denominator: Math.round(1 / step.value) })
+  quantity.unit === 'in' && Number.isInteger(1 / step.value)
+    ? formatQuantity({ quantity, locale, denominator: 1 / step.value })
     : field({ field: quantity });
 const range = ({ low, likely, high }) => `${q(low)} / ${q(likely)} / ${q(high)}`;
 /** A line of two columns and its source. */
@@ -72,7 +72,7 @@ function batchLines({ potLife, largest, clock }) {
     line('pot life at the material', `${q(potLife.potLife)} for ${q(potLife.statedFor)}`, 'cure.potLife'),
     line(
       'largest batch',
-      `${field(largest.volume)}, limited by the ${largest.limitedBy}, over ${q(largest.area)}`,
+      `${field(largest.volume)}, limited by the ${largest.limitedBy}`,
       'batch.largestBatch',
     ),
     ...(clock ? clockLines(clock) : [line('batches', 'none is down in time, see the cautions', '')]),
@@ -81,6 +81,9 @@ function batchLines({ potLife, largest, clock }) {
 
 /** One time of day, or the time since the first batch. */
 const time = ({ after, at }) => (at ? at.slice(11, 19) : `+${q(after, 3)}`);
+/** The day and the offset of a clock that has them. */
+const day = ({ at }) =>
+  at ? [line('  on', `${at.slice(0, 10)}, UTC${at.slice(19)}`, 'batch.batchClock')] : [];
 
 function clockLines({ batches, stagger, pacedBy, duration }) {
   const [{ marks = [] }] = batches;
@@ -91,6 +94,7 @@ function clockLines({ batches, stagger, pacedBy, duration }) {
       `${batches.length}, one every ${q(stagger)}, paced by the ${pacedBy}`,
       'batch.batchClock',
     ),
+    ...day(batches[0].start),
     line('  all down after', q(duration), 'batch.batchClock'),
     ...marks.map((one) =>
       line(`  fill ${one.name} up to`, `${mark(one.mark)}${ratio(one)}`, 'mix.pailMarks'),
@@ -123,7 +127,7 @@ function climateLines({ dewPoint, dewPointMargin: margin }) {
   const within = margin.uncertainty ? ` ± ${q(margin.uncertainty, 2)}` : '';
   return [
     line('dew point of the air', q(dewPoint, 3), 'climate.dewPoint'),
-    line('slab above it by', `${q(margin.measured, 3)}${within}`, 'climate.dewPointMargin'),
+    line('slab less dew point', `${q(margin.measured, 3)}${within}`, 'climate.dewPointMargin'),
     line('asked for', q(margin.limit, 3), 'document: dewPointLimit'),
     line(
       'verdict',
@@ -142,6 +146,7 @@ export function planText(plan) {
     name,
     '='.repeat(name.length),
     'Figures in brackets name the function that computed them. Ranges read low / likely / high.',
+    'Parts and batches are for the likely volume; packs are for the high one and the spare.',
     heading('Rooms'),
     ...zones.flatMap(zoneLines),
     line('all rooms', q(area), 'units.sum'),

@@ -10,7 +10,7 @@ export type Values<I> = { readonly [K in keyof I]: Exclude<I[K], Range> };
 /** The same input where every range has a likely value; the input itself where every range has one. */
 export function withMiddles<I extends object>(input: I): I {
   const middles = Object.entries(input).flatMap(([key, value]: [string, unknown]) => {
-    if (!isRange(value) || value.likely) return [];
+    if (!isRange(value) || value.likely !== undefined) return [];
     const { low, high } = value as Partial<Range>;
     // What is no range at all is refused where it is read.
     if (typeof low?.value !== 'number' || typeof high?.value !== 'number') return [];

@@ -28,7 +28,8 @@ export function between<U extends Unit>(
   if (!dimensionOf(unit)) refuse('between', 'wrong-unit', ['unit'], 'a unit code of this library', unit);
   const end = (key: string, value: number) => {
     if (!Number.isFinite(value)) refuse('between', 'not-finite', [key], 'a finite number', value);
-    return { value, unit };
+    // Adding 0 turns −0 into 0.
+    return { value: value + 0, unit };
   };
   const ends = { low: end('low', low), high: end('high', high) };
   const range = more.likely === undefined ? ends : { ...ends, likely: end('likely', more.likely) };

@@ -95,7 +95,8 @@ export type CautionCode =
   // order
   | 'leftover-material'
   // plan
-  | 'no-pot-life-at-this-temperature';
+  | 'no-pot-life-at-this-temperature'
+  | 'batch-below-measuring-step';
 
 /** A finding beside an answer: the answer stands, and this belongs with it. */
 export interface Caution {

@@ -1,4 +1,4 @@
-import type { Dimension } from './dimension.ts';
+import { dimension, type Dimension } from './dimension.ts';
 import { scaleOf, type UnitScale } from './dimensionOf.ts';
 import type { InputPath } from './InputError.ts';
 import { ABSOLUTE, ANY } from './limits.ts';
@@ -6,7 +6,7 @@ import type { Quantity } from './quantity.ts';
 import { read, refuse, write } from './read.ts';
 
 /** Stands in for the kind of a quantity whose unit is not known, so that the refusal reads the same. */
-const UNKNOWN = { name: 'quantity', factor: {} } as Dimension<string>;
+const UNKNOWN = dimension<string>('quantity', {});
 
 /** A quantity of any kind in base units, with its kind. */
 export interface AnyReading {
@@ -38,7 +38,11 @@ export function readAny(
   path?: InputPath,
 ): AnyReading {
   const given = quantity as Partial<Quantity> | null | undefined;
-  const dimension = (scaleOf(given?.unit)?.dimension ?? UNKNOWN) as Dimension<string>;
+  const known = scaleOf(given?.unit)?.dimension as Dimension<string> | undefined;
+  if (!known && typeof given?.value === 'number') {
+    return refuse(fn, 'wrong-unit', [...(path ?? []), key], 'a quantity in a unit of this library', quantity);
+  }
+  const dimension = known ?? UNKNOWN;
   return { base: readAs(fn, key, quantity, dimension, path), dimension };
 }
 

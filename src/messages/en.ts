@@ -97,7 +97,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'ratio-by-volume':
     'These are parts by volume. On a scale the ratio is another one: it takes the densities of the parts to know it.',
   'reading-moves-ratio':
-    'One misread step of {graduation} puts {name} off ratio by up to {off}; the instructions allow {tolerance}. Weigh it, or mix a larger batch.',
+    'One misread step of {graduation} puts {name} off ratio by up to {off}; the instructions allow {tolerance}. Weigh the parts, or use a finer measure.',
   'too-small-to-measure':
     '{name} is too little to be measured on steps of {graduation}. Use a finer measure.',
   'off-graduations':
@@ -138,6 +138,8 @@ export const en: Readonly<Record<CautionCode, string>> = {
     'Placed in one go the last strip would wait {wait} for the regrind and be too hard after {tooHard}. Place it in lots.',
   'skin-and-eyes':
     'Resin and hardener burn eyes and skin and can cause allergy for life: goggles, gloves changed often, sleeves, water to wash the eyes at the table. The safety data sheets come first.',
+  'batch-below-measuring-step':
+    'The largest batch is {largest}, less than one measuring step of {step}: no batches are planned. Measure in finer steps.',
   'no-pot-life-at-this-temperature':
     'The instructions of {material} give no pot life at {temperature}, so no batches are planned for it. Bring the material to a temperature that they name; nothing is carried on beyond it.',
   'moving-crack':

@@ -230,7 +230,10 @@ const strayFields: Guard = (value, path, issues) => {
   if (typeof value !== 'object' || value === null) return;
   if (isObject(value)) {
     const known = KNOWN_TO_READERS.find((fields) => fields.every((field) => field in value));
-    if (known) unknownFields(value, known, path, issues);
+    if (known) {
+      unknownFields(value, known, path, issues);
+      return;
+    }
   }
   for (const [key, inner] of Object.entries(value)) {
     strayFields(inner, [...path, Array.isArray(value) ? Number(key) : key], issues);
@@ -242,7 +245,7 @@ const floor = inTurn(fieldsOfFloor, references);
 /** Everything that is wrong with a floor document, each with its path; nothing where it can be planned. */
 export function checkFloor(document: unknown): InputIssue[] {
   const issues: InputIssue[] = [];
-  floor(document, [], issues);
-  strayFields(document, [], issues);
+  // What the second finds stands inside fields that the first knows; what it does not know may go on without end.
+  inTurn(floor, strayFields)(document, [], issues);
   return issues;
 }

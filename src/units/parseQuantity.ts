@@ -10,7 +10,6 @@ import { TEMPERATURE } from '../core/dimensions.ts';
 import type { InputErrorCode } from '../core/InputError.ts';
 import type { Quantity } from '../core/quantity.ts';
 import { fields, refuse } from '../core/read.ts';
-import { readAny } from '../core/readAny.ts';
 import { dimensionNamed, dimensionOfUnit } from './dimensionNamed.ts';
 import { numberAt, plainDigits } from './numberAt.ts';
 import { numberStyle, type NumberStyle } from './numberStyle.ts';
@@ -85,8 +84,7 @@ export function parseQuantity<
   const plain = plainDigits(plainText(text), style);
   const sign = /^[-+]? ?/.exec(plain)?.[0] ?? '';
   const { value, unit } = inSmallest(termsOf(plain.slice(sign.length), style, due), due);
-  const quantity = answer(fn, sign.startsWith('-') ? -value : value, unit);
-  readAny(fn, 'text', quantity);
+  const quantity = answer(fn, sign.startsWith('-') ? -value : value, unit, ['text']);
   return quantity as Quantity<SameKind<U>>;
 }
 

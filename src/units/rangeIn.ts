@@ -22,7 +22,7 @@ export function rangeIn(
   const { low, likely, high } = given;
   const ends = {
     low: end('low', low),
-    likely: likely && end('likely', likely),
+    likely: likely === undefined ? undefined : end('likely', likely),
     high: end('high', high),
   };
   checkOrder(fn, given, inside);

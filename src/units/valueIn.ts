@@ -1,5 +1,7 @@
+import { scaleOf, type UnitScale } from '../core/dimensionOf.ts';
 import type { Dimension } from '../core/dimension.ts';
 import type { InputPath } from '../core/InputError.ts';
+import { ABSOLUTE } from '../core/limits.ts';
 import type { Quantity } from '../core/quantity.ts';
 import { refuse } from '../core/read.ts';
 import { readAs, writeAny } from '../core/readAny.ts';
@@ -18,7 +20,16 @@ export function valueIn(
 }
 
 /** Answers a number that is already in the unit asked for. Refuses what no double can hold. */
-export function answer<U extends string>(fn: string, value: number, unit: U): Quantity<U> {
-  if (!Number.isFinite(value)) refuse(fn, 'too-large', [], 'finite', value);
+export function answer<U extends string>(
+  fn: string,
+  value: number,
+  unit: U,
+  path: InputPath = [],
+): Quantity<U> {
+  if (!Number.isFinite(value)) refuse(fn, 'too-large', path, 'finite', value);
+  const { zero, factor, least } = scaleOf(unit) as UnitScale;
+  if ((value - zero) * factor < least) {
+    refuse(fn, 'out-of-range', path, `such that the answer is${ABSOLUTE.words}`, { value, unit });
+  }
   return { value: value + 0, unit };
 }

@@ -72,6 +72,17 @@ describe('a broken document', () => {
   });
 });
 
+it('a document that goes on without end is refused', () => {
+  let deep: unknown = [];
+  for (let i = 0; i < 20_000; i++) deep = [deep];
+  expect(attempt(planFloor, deep).ok).toBe(false);
+  expect(attempt(planFloor, { ...floor, extra: deep }).ok).toBe(false);
+  const round: Record<string, unknown> = { ...floor };
+  Object.assign(round, { readings: { ...floor.readings, air: { ...floor.readings.air, more: round } } });
+  const result = attempt(planFloor, round);
+  expect(result.ok ? [] : result.issues.map(({ path }) => path.join('.'))).toEqual(['readings.air.more']);
+});
+
 describe('a bad floor is no error', () => {
   it('plans no batches where the instructions give no pot life', () => {
     const cold = planFloor(replaced(floor, ['readings', 'material'], { value: 40, unit: 'degF' }));
@@ -84,6 +95,12 @@ describe('a bad floor is no error', () => {
     const [first] = slow.coats;
     expect(first?.batches?.clock).toBeUndefined();
     expect(first?.batches?.largest.remedies).not.toEqual([]);
+  });
+
+  it('says so where the measure is too coarse for any batch', () => {
+    const coarse = planFloor(replaced(floor, ['crew', 'measuringStep'], { value: 50, unit: 'l' }));
+    expect(coarse.coats[0]?.batches?.clock).toBeUndefined();
+    expect(coarse.cautions.map(({ code }) => code)).toContain('batch-below-measuring-step');
   });
 
   it('fails a slab below the margin', () => {
