@@ -21,7 +21,7 @@ import { readTimeRule, type TimeRule } from '../cure/timeRule.ts';
 import { coatVolume } from '../film/index.ts';
 import { checkFits, readPail, type Pail } from '../mix/pail.ts';
 import { readVolumeParts, type VolumePart } from '../mix/parts.ts';
-import type { Coat, Crew, FloorDocument, Readings } from './FloorDocument.ts';
+import type { Coat, Crew, Readings } from './FloorDocument.ts';
 import {
   choice,
   count,
@@ -196,24 +196,34 @@ const fieldsOfFloor = object(
   { deductFrom: quantity(AREA, NOT_NEGATIVE) },
 );
 
-/** Names that stand twice, and names of things that are not there. */
+/** The names of a list of things, wherever they have one. */
+function namesIn(things: unknown): unknown[] {
+  return Array.isArray(things)
+    ? things.map((thing: unknown) => (isObject(thing) ? thing.name : undefined))
+    : [];
+}
+
+/** Names that stand twice, and names of things that are not there; whatever else may be wrong. */
 const references: Guard = (value, path, issues) => {
-  const { zones, materials, coats } = value as FloorDocument;
-  const named = { zones, materials, coats };
-  for (const [key, things] of Object.entries(named)) {
-    const names = things.map((thing) => thing.name);
+  if (!isObject(value)) return;
+  const { zones, materials, coats } = value;
+  for (const [key, things] of Object.entries({ zones, materials, coats })) {
+    const names = namesIn(things);
     names.forEach((one, i) => {
-      if (names.indexOf(one) < i)
-        issues.push(issue('conflict', [...path, key, i, 'name'], 'a name of its own', one));
+      if (one === undefined || names.indexOf(one) === i) return;
+      issues.push(issue('conflict', [...path, key, i, 'name'], 'a name of its own', one));
     });
   }
-  const known = (things: readonly { readonly name: string }[], one: string, at: InputPath) => {
-    const names = things.map((thing) => thing.name);
-    if (!names.includes(one)) issues.push(issue('conflict', at, `one of the names ${names.join(', ')}`, one));
+  const known = (things: unknown, one: unknown, at: InputPath) => {
+    const names = namesIn(things);
+    if (typeof one !== 'string' || names.includes(one)) return;
+    issues.push(issue('conflict', at, `one of the names ${names.join(', ')}`, one));
   };
-  coats.forEach((coat, i) => {
+  (Array.isArray(coats) ? coats : []).forEach((coat: unknown, i) => {
+    if (!isObject(coat)) return;
     known(materials, coat.material, [...path, 'coats', i, 'material']);
-    coat.zones?.forEach((zone, j) => {
+    const covered: unknown[] = Array.isArray(coat.zones) ? coat.zones : [];
+    covered.forEach((zone, j) => {
       known(zones, zone, [...path, 'coats', i, 'zones', j]);
     });
   });
@@ -240,12 +250,11 @@ const strayFields: Guard = (value, path, issues) => {
   }
 };
 
-const floor = inTurn(fieldsOfFloor, references);
-
 /** Everything that is wrong with a floor document, each with its path; nothing where it can be planned. */
 export function checkFloor(document: unknown): InputIssue[] {
   const issues: InputIssue[] = [];
   // What the second finds stands inside fields that the first knows; what it does not know may go on without end.
-  inTurn(floor, strayFields)(document, [], issues);
+  inTurn(fieldsOfFloor, strayFields)(document, [], issues);
+  references(document, [], issues);
   return issues;
 }

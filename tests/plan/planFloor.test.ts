@@ -58,6 +58,7 @@ describe('a broken document', () => {
     let broken: unknown = replaced(floor, ['zones', 0, 'add', 0, 'corners', 'points', 2], ['12', 4]);
     broken = replaced(broken, ['materials', 1, 'pack', 'unit'], 'gal');
     broken = replaced(broken, ['coats', 2, 'placingRate'], undefined);
+    broken = replaced(broken, ['coats', 3, 'material'], 'no such resin');
     broken = replaced(broken, ['crew', 'mixers'], 0);
     broken = replaced(broken, ['readings', 'relativeHumidity', 'value'], 120);
     const result = attempt(planFloor, broken);
@@ -67,8 +68,9 @@ describe('a broken document', () => {
       ['missing', 'coats.2.placingRate'],
       ['out-of-range', 'crew.mixers'],
       ['out-of-range', 'readings.relativeHumidity'],
+      ['conflict', 'coats.3.material'],
     ]);
-    expect(result.ok ? [] : result.issues.map((issue) => issue.function)).toEqual(Array(5).fill('planFloor'));
+    expect(result.ok ? [] : result.issues.map((issue) => issue.function)).toEqual(Array(6).fill('planFloor'));
   });
 });
 
