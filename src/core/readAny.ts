@@ -1,4 +1,4 @@
-import { dimension, type Dimension } from './dimension.ts';
+import type { Dimension } from './dimension.ts';
 import { scaleOf, type UnitScale } from './dimensionOf.ts';
 import type { InputPath } from './InputError.ts';
 import { ABSOLUTE, ANY } from './limits.ts';
@@ -6,7 +6,7 @@ import type { Quantity } from './quantity.ts';
 import { read, refuse, write } from './read.ts';
 
 /** Stands in for the kind of a quantity whose unit is not known, so that the refusal reads the same. */
-const UNKNOWN = dimension<string>('quantity', {});
+const UNKNOWN = { name: 'quantity', factor: { 'a known unit': NaN } } as unknown as Dimension<string>;
 
 /** A quantity of any kind in base units, with its kind. */
 export interface AnyReading {
@@ -38,11 +38,7 @@ export function readAny(
   path?: InputPath,
 ): AnyReading {
   const given = quantity as Partial<Quantity> | null | undefined;
-  const known = scaleOf(given?.unit)?.dimension as Dimension<string> | undefined;
-  if (!known && typeof given?.value === 'number') {
-    return refuse(fn, 'wrong-unit', [...(path ?? []), key], 'a quantity in a unit of this library', quantity);
-  }
-  const dimension = known ?? UNKNOWN;
+  const dimension = (scaleOf(given?.unit)?.dimension ?? UNKNOWN) as Dimension<string>;
   return { base: readAs(fn, key, quantity, dimension, path), dimension };
 }
 
