@@ -5,6 +5,7 @@ import { attempt } from '../core/attempt.ts';
 import { basis } from '../core/basis.ts';
 import type { Basis } from '../core/caution.ts';
 import { InputError, type InputPath } from '../core/InputError.ts';
+import { refuseAll } from '../core/read.ts';
 import type { Area, Temperature } from '../core/quantity.ts';
 import type { LikelyRange } from '../core/range.ts';
 import type { VolumeUnit } from '../core/unitCodes.ts';
@@ -86,8 +87,7 @@ export interface FloorPlan {
  * ```
  */
 export function planFloor(document: unknown): FloorPlan {
-  const [first, ...rest] = checkFloor(document);
-  if (first) throw new InputError([first, ...rest]);
+  refuseAll(checkFloor(document));
   const floor = document as FloorDocument;
   const { units, readings } = floor;
 
