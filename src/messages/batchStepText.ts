@@ -1,5 +1,5 @@
 import type { BatchStep, BatchStepCode } from '../batch/batchSteps.ts';
-import type { Quantity } from '../core/quantity.ts';
+import type { Length, Quantity } from '../core/quantity.ts';
 import { formatQuantity } from '../units/formatQuantity.ts';
 import { filled } from './filled.ts';
 
@@ -54,7 +54,7 @@ export function batchStepText({ code, params }: BatchStep): string {
 /** A mark as it stands on the stick: in fractions of an inch where its steps are such. */
 function markText({ mark, step }: BatchStep['params']): string {
   const denominator = 1 / (step as Quantity).value;
-  const quantity = mark as Quantity<'in'>;
+  const quantity = mark as Length;
   const inFractions = quantity.unit === 'in' && Number.isInteger(denominator);
   return formatQuantity({ quantity, locale: 'en-US', ...(inFractions && { denominator }) });
 }
