@@ -13,6 +13,8 @@ const mark = ({ field: quantity, step }) =>
   quantity.unit === 'in' && Number.isInteger(1 / step.value)
     ? formatQuantity({ quantity, locale, denominator: 1 / step.value })
     : field({ field: quantity });
+/** A share to a tenth of a per cent. */
+const tenths = (quantity) => formatQuantity({ quantity, locale, decimals: 1 });
 const range = ({ low, likely, high }) => `${q(low)} / ${q(likely)} / ${q(high)}`;
 /** A line of two columns and its source. */
 const line = (label, text, id) => `  ${label.padEnd(30)}${text}${id ? `   [${id}]` : ''}`;
@@ -87,7 +89,10 @@ const day = ({ at }) =>
 
 function clockLines({ batches, stagger, pacedBy, duration }) {
   const [{ marks = [] }] = batches;
-  const ratio = ({ off }) => (off ? ` (${q(off.low, 2)} to ${q(off.high, 2)} if misread)` : '');
+  const ratio = ({ off }) =>
+    off
+      ? ` (${tenths(off.atMarks)} off ratio at the line, ${tenths(off.low)} to ${tenths(off.high)} if misread)`
+      : '';
   return [
     line(
       'batches',

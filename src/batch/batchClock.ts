@@ -23,7 +23,7 @@ export interface ClockPail<L extends LengthUnit = LengthUnit> {
   readonly pail: Pail;
   /** Smallest step that can be read on it. */
   readonly graduation: Length;
-  /** How far a part may be off against the first, from the instructions. Not judged where not given. */
+  /** How far a part may be off against the first, from the instructions. Where not given, the caution says how far it is. */
   readonly ratioTolerance?: Share | undefined;
   /** Unit of the marks. */
   readonly unit: L;

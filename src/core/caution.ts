@@ -26,6 +26,8 @@ export type CautionCode =
   // mix
   | 'ratio-by-volume'
   | 'reading-moves-ratio'
+  | 'reading-not-judged'
+  | 'marks-off-ratio'
   | 'too-small-to-measure'
   | 'off-graduations'
   | 'never-pool-leftovers'
@@ -36,6 +38,10 @@ export type CautionCode =
   | 'resin-left-over'
   | 'hardener-left-over'
   | 'never-gels'
+  | 'mix-off-ratio'
+  | 'mix-ratio-undecided'
+  | 'water-foams-isocyanate'
+  | 'isocyanate-airways'
   // cure
   | 'rule-of-thumb'
   | 'between-rows'
@@ -90,6 +96,7 @@ export type CautionCode =
   | 'pot-life-too-short'
   | 'batch-below-least'
   | 'skin-and-eyes'
+  | 'wet-edge-closes'
   | 'no-stop-in-reach'
   | 'last-strip-too-hard'
   // order

@@ -98,6 +98,10 @@ export const en: Readonly<Record<CautionCode, string>> = {
     'These are parts by volume. On a scale the ratio is another one: it takes the densities of the parts to know it.',
   'reading-moves-ratio':
     'One misread step of {graduation} puts {name} off ratio by up to {off}; the instructions allow {tolerance}. Weigh the parts, or use a finer measure.',
+  'reading-not-judged':
+    'One misread step of {graduation} puts {name} off ratio by up to {off}, and no tolerance was given to judge it by. Look up in the instructions how far the mix may be off; where that is less, weigh the parts or use a finer measure.',
+  'marks-off-ratio':
+    'Even read exactly, the marks on steps of {graduation} put {name} off ratio by {off}; the instructions allow {tolerance}. Mix a batch whose parts fall on steps, weigh the parts, or use a finer measure.',
   'too-small-to-measure':
     '{name} is too little to be measured on steps of {graduation}. Use a finer measure.',
   'off-graduations':
@@ -105,19 +109,27 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'never-pool-leftovers':
     '{left} of {name} is left without its partner. Keep it sealed under its own name; leftovers of A and B are never poured together.',
   'only-as-instructed':
-    'Only what the instructions allow may go into the mix, and no more of it: {name} can leave the floor soft.',
+    'Only what the instructions allow may go into the mix, and no more of it: {mass} of {name} can leave the floor soft.',
   'thinner-ignites':
-    'Thinner vapour ignites: no flame, no sparks, no grinding, and air enough. The safety data sheet comes first.',
+    'Thinner vapour ignites, and {vocAdded} of it leave the mix: no flame, no sparks, no grinding, and air enough. The safety data sheet comes first.',
   'thinner-thins-film':
     'Thinner leaves the film: solids fall to {solidsByVolume}, so it is laid wetter, and {vocAdded} of solvent goes into the air. Only as much of it as the instructions allow; legal limits hold for the thinned mix.',
   'parts-used-off-ratio':
     '{name} used differs by {difference} from what the batches should have taken, more than can be misread. Look for a soft place the size of a batch before it is coated over.',
   'resin-left-over':
-    '{share} of the reactive groups of the resin find no partner however long it cures: too little hardener leaves a soft or brittle film.',
+    '{share} of the reactive groups of the resin find no partner however long it cures: too little hardener leaves a soft or brittle film. Mix in the ratio of the instructions, which may ask for an excess on purpose.',
   'hardener-left-over':
-    '{share} of the reactive groups of the hardener find no partner however long it cures: too much of it leaves a soft film that takes up water.',
+    '{share} of the reactive groups of the hardener find no partner however long it cures: too much of it leaves a soft film that takes up water. Mix in the ratio of the instructions, which may ask for an excess on purpose.',
   'never-gels':
-    'At this ratio the mix never becomes solid. It gels between {leastIndex} and {mostIndex} only.',
+    'At this ratio the mix never becomes solid. It gels between {leastIndex} and {mostIndex} only. Do not lay it: what lies already stays wet, harms skin and has to be taken up.',
+  'mix-off-ratio':
+    '{part} is off ratio by {off}; the instructions allow {tolerance}. Such a mix stays soft or brittle and keeps parts that harm skin: do not lay it, and look for what lies already before it is coated over.',
+  'mix-ratio-undecided':
+    '{part} reads off ratio by {off} against {tolerance}, and the readings may be off by {uncertainty}. That is no pass: weigh the parts or read a finer measure, and look whether it cures before it is coated over.',
+  'water-foams-isocyanate':
+    '{water} of water take up isocyanate and set {carbonDioxide} of carbon dioxide free: the floor foams and blisters, and a closed pail can burst. Keep out water, damp sand and damp tools, and never close a pail that has become wet.',
+  'isocyanate-airways':
+    'Isocyanates ({mass} here) can cause asthma for life, at once or after years. Respirator, gloves and air as the safety data sheet asks; whoever has become allergic stays away from them.',
   'rule-of-thumb':
     'This time comes from a rule of thumb, half the time for each {step} warmer, between {from} and {to}. Times printed in the instructions of the product come first.',
   'between-rows':
@@ -132,6 +144,8 @@ export const en: Readonly<Record<CautionCode, string>> = {
     'The batch takes {needed} from the start of mixing until it is down, and {usable} can be used. What helps: a smaller batch, more hands, cooler material, faster mixing, a slower hardener where the instructions have one.',
   'batch-below-least':
     'A batch of {batch} is below {least}, the least that can be measured in ratio. Make the batches equal, or mix the least and let the rest cure.',
+  'wet-edge-closes':
+    'A strip along the front takes {strip}, and the edge may wait {limit}: it closes first and leaves a lap mark. Narrow the front to {widestFront} by a joint or a taped line, lay {rateNeeded}, or wait for a cooler floor.',
   'no-stop-in-reach':
     'No joint, door or edge lies within the {reach} that can be placed in the time. Start later, place faster, or tape a line to stop at.',
   'last-strip-too-hard':

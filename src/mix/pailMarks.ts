@@ -20,7 +20,7 @@ export interface PailMarksInput<U extends LengthUnit = LengthUnit> {
   readonly pail: Pail;
   /** Smallest step that can be read on the stick or the wall of the pail. */
   readonly graduation: Length;
-  /** How far a part may be off against the first, from the instructions. Not judged where not given. */
+  /** How far a part may be off against the first, from the instructions. Where not given, the caution says how far it is. */
   readonly ratioTolerance?: Share | undefined;
   /** Unit of the marks. */
   readonly unit: U;
@@ -86,6 +86,7 @@ export interface PailMarks<U extends LengthUnit = LengthUnit> {
  * });
  * answer.marks.map(({ name, mark }) => [name, mark.field.value]); // => [['A', 64], ['B', 95]]
  * answer.marks[1]?.off?.low.value.toFixed(1); // => '-10.8'
+ * answer.cautions[0]?.code; // => 'reading-not-judged'
  * ```
  */
 export function pailMarks<U extends LengthUnit>(input: PailMarksInput<U>): PailMarks<U> {
@@ -114,6 +115,7 @@ export function pailMarks<U extends LengthUnit>(input: PailMarksInput<U>): PailM
         pours: list.map(({ name, volume }) => ({ name, volume })),
         pail,
         graduation,
+        ratioTolerance,
       }),
     ],
   };
@@ -153,9 +155,10 @@ export function marksOf<U extends LengthUnit>(
       const params = { name, graduation: step };
       return [{ code: 'too-small-to-measure', severity: 'caution', params, source: 'common-practice' }];
     }
-    return off
-      ? readingCaution(fn, name, step, Math.max(-off.low.value, off.high.value) / 100, tolerance)
-      : [];
+    if (!off) return [];
+    const exact = Math.abs(off.atMarks.value) / 100;
+    const misread = Math.max(-off.low.value, off.high.value) / 100;
+    return readingCaution(fn, name, step, { exact, misread }, tolerance);
   });
   return { marks, cautions };
 }

@@ -6,6 +6,7 @@ import {
   latestStart,
   type BatchClockInput,
 } from '../../src/batch/index.ts';
+import { batchStepText } from '../../src/messages/batchStepText.ts';
 import { q } from '../support/quantity.ts';
 
 const input = {
@@ -61,8 +62,8 @@ describe('a clock of full batches and a rest', () => {
   });
 
   it('names the marks of both sizes', () => {
-    const named = clockOf().cautions.filter(({ code }) => code === 'reading-moves-ratio');
-    expect(named.length).toBe(2);
+    const named = clockOf().cautions.slice(3);
+    expect(named.map(({ code }) => code)).toEqual(['reading-moves-ratio', 'marks-off-ratio']);
   });
 });
 
@@ -182,6 +183,55 @@ it('equal batches name the marks of one of them', () => {
     },
   });
   expect(clock.cautions.filter(({ code }) => code === 'reading-moves-ratio').length).toBe(1);
+});
+
+it('a mark that is off ratio says so, as data and in words', () => {
+  const marks = {
+    pail: { diameter: q(20, 'cm'), height: q(25, 'cm') },
+    graduation: q(1, 'mm'),
+    unit: 'mm',
+  } as const;
+  const clock = batchClock({
+    ...input,
+    division: 'equal',
+    volume: q(9, 'l'),
+    parts: [
+      { name: 'A', parts: 2 },
+      { name: 'B', parts: 1 },
+    ],
+    marks,
+  });
+  expect(clock.cautions.slice(3)).toMatchObject([
+    { code: 'reading-not-judged', severity: 'caution', params: { name: 'B', graduation: q(1, 'mm') } },
+  ]);
+  const [line] = clock.batches;
+  if (!line) throw new Error('a line is due');
+  const fills = batchSteps(line).steps.filter(({ code }) => code === 'fill-to-mark');
+  expect(Object.keys(fills[0]?.params ?? {})).toEqual(['name', 'mark', 'step']);
+  expect(fills[1]?.params).toEqual({
+    name: 'B',
+    mark: q(95, 'mm'),
+    step: q(1, 'mm'),
+    ...line.marks?.[1]?.off,
+  });
+  expect(fills.map(batchStepText)).toEqual([
+    'Fill A up to the mark at 64 mm.',
+    'Fill B up to the mark at 95 mm (-3.1 % off ratio at the line, -10.8 % to 4.8 % if misread).',
+  ]);
+});
+
+it('a mark that is in ratio but for round-off is 0.0 % off at the line', () => {
+  const [line] = batchClock({
+    ...input,
+    marks: { pail: { diameter: q(20, 'cm'), height: q(25, 'cm') }, graduation: q(1, 'mm'), unit: 'mm' },
+  }).batches;
+  if (!line) throw new Error('a line is due');
+  const off = line.marks?.[1]?.off?.atMarks.value ?? 1;
+  expect(Math.abs(off)).toBeLessThan(1e-9);
+  expect(off).not.toBe(0);
+  expect(batchStepText(batchSteps(line).steps[3] ?? { code: 'mix', params: {} })).toContain(
+    '(0.0 % off ratio',
+  );
 });
 
 it('a line of the clock reads as steps with its own figures', () => {

@@ -74,6 +74,7 @@ it('covers a strip of 165 ft² with 2 gal, 37 batches one every 5.5 min', () => 
   });
   expect(clock.batches.length).toBe(37);
   expect(clock.stagger.value).toBeCloseTo(5.5, 9);
+  expect((sizes.count * clock.stagger.value) / 60).toBeCloseTo(3.39166667, 7);
   // Every batch fits: 4 min to mix and carry and 5.5 min to place, of 19.6 min.
   expect(clock.remedies).toEqual([]);
 });
