@@ -19,9 +19,10 @@ export function readApproach(fn: string, { from, to, air }: SlabApproach): numbe
   const from_C = readTemperature(fn, 'from', from, CLIMATE);
   const to_C = readTemperature(fn, 'to', to, CLIMATE);
   const air_C = readTemperature(fn, 'air', air, CLIMATE);
+  // But for round-off the slab is there already.
+  if (Math.abs(to_C - from_C) < 1e-9) return 0;
   const constants = Math.log((air_C - from_C) / (air_C - to_C));
-  // The slab may be there already but for round-off.
-  if (constants > -1e-12 && constants < Infinity) return Math.max(0, constants);
+  if (constants > 0 && constants < Infinity) return constants;
   return refuse(
     fn,
     'conflict',

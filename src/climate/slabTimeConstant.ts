@@ -49,7 +49,7 @@ export const slabTimeConstant = /* @__PURE__ */ monotone(
     const { elapsed, unit } = fields('slabTimeConstant', input);
     const elapsed_s = read('slabTimeConstant', 'elapsed', elapsed, TIME, POSITIVE);
     const constants = readApproach('slabTimeConstant', input);
-    if (constants < 1e-12) {
+    if (constants === 0) {
       refuse('slabTimeConstant', 'conflict', ['to'], 'another temperature than at the start', input.to);
     }
     return write('slabTimeConstant', elapsed_s / constants, TIME, unit);

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { across, between } from '../../src/core/index.ts';
 import { cautionText } from '../../src/messages/index.ts';
 import * as moisture from '../../src/moisture/index.ts';
 
@@ -113,6 +114,18 @@ describe('dishes', () => {
     expect(moisture.calciumChlorideTest({ ...floor, limit, tests, gainError: grams(0.1) }).verdict).toBe(
       'undecided',
     );
+  });
+
+  it('readings between their ends give an emission between proven ends', () => {
+    const range = across(moisture.emissionRate, {
+      gain: between(1.75, 1.85, 'g'),
+      exposedArea: between(63.56, 64.56, 'in2'),
+      exposure: between(65.5, 65.8333333333, 'h'),
+      unit: 'lb/1000ft2/24h',
+    });
+    expect(range.enclosure).toBe('proven');
+    expect(range.low.value).toBeCloseTo(3.13716, 5);
+    expect(range.high.value).toBeCloseTo(3.385747, 5);
   });
 
   it('refuses errors as large as what was measured', () => {
