@@ -91,6 +91,8 @@ export type CautionCode =
   | 'fit-by-moisture-only'
   | 'drying-rules-disagree'
   | 'no-vapour-retarder'
+  | 'permeance-not-within-limit'
+  | 'permeance-by-its-method'
   // batch
   | 'heat-in-the-pail'
   | 'pot-life-too-short'
