@@ -10,6 +10,7 @@ export type CautionCode =
   // film
   | 'nothing-for-texture'
   | 'pulled-tight'
+  | 'comparator-is-for-steel'
   | 'profile-is-advice'
   | 'profile-not-advised'
   | 'profile-rougher'

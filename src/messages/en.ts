@@ -175,6 +175,8 @@ export const en: Readonly<Record<CautionCode, string>> = {
     'Sand that was swept up may be thrown again once, dry, clean and screened; never into the last broadcast nor into a blend of colours.',
   'thrown-sand-dust':
     'Throwing and sweeping quartz sand raises dust that scars the lungs. Wear a respirator, use a vacuum, never sweep dry; local rules on silica come first.',
+  'comparator-is-for-steel':
+    'Segment {segment} of the comparator stands for blasted steel, quoted from memory; it says nothing of concrete. What is printed with the comparator comes first.',
   'profile-is-advice':
     'Classes {from} to {to} are the advice of a guideline, quoted from memory. What the instructions of the product ask for comes first.',
   'profile-not-advised':
