@@ -2,11 +2,14 @@ import { describe, expect, it } from 'vitest';
 import {
   batchClock,
   batchSteps,
+  handsNeeded,
   largestBatch,
   latestStart,
   type BatchClockInput,
 } from '../../src/batch/index.ts';
+import type { Caution } from '../../src/core/caution.ts';
 import { batchStepText } from '../../src/messages/batchStepText.ts';
+import { cautionText } from '../../src/messages/cautionText.ts';
 import { q } from '../support/quantity.ts';
 
 const input = {
@@ -71,8 +74,8 @@ it('counts the times of a clock without start only', () => {
   expect(batchClock(input).batches[0]?.start).toEqual({ after: q(0, 'min') });
 });
 
-it('says what helps where mixing outlasts the pot life, and still answers', () => {
-  const clock = batchClock({ ...input, potLife: q(3, 'min') });
+it('says what helps where a batch outlasts the pot life, and still answers', () => {
+  const clock = batchClock({ ...input, potLife: q(16, 'min') });
   expect(clock.remedies).toEqual([
     'smaller batch',
     'more hands',
@@ -80,12 +83,50 @@ it('says what helps where mixing outlasts the pot life, and still answers', () =
     'faster mixing',
     'slower hardener by the instructions',
   ]);
-  expect(clock.batches[0]?.pourBy.after).toEqual(q(0, 'min'));
   expect(clock.cautions[0]).toMatchObject({
     code: 'pot-life-too-short',
     severity: 'caution',
-    params: { needed: q(13, 'min'), usable: q(2.25, 'min') },
+    params: { needed: q(13, 'min'), usable: q(12, 'min') },
   });
+});
+
+it('names neither hands nor smaller batches where mixing alone outlasts the pot life', () => {
+  const clock = batchClock({ ...input, potLife: q(3, 'min') });
+  expect(clock.remedies).toEqual(['cooler material', 'faster mixing', 'slower hardener by the instructions']);
+  expect(clock.batches[0]?.pourBy.after).toEqual(q(0, 'min'));
+  expect(clock.cautions[0]).toMatchObject({
+    code: 'no-time-to-place',
+    severity: 'caution',
+    params: { needed: q(4, 'min'), usable: q(2.25, 'min') },
+  });
+  expect(cautionText(clock.cautions[0] as Caution)).toContain('take 4 min, and 2.25 min can be used');
+});
+
+it('mixing that takes the usable time but for round-off leaves none, and no number of hands', () => {
+  const answer = handsNeeded({
+    ...input,
+    potLife: q(20, 'min'),
+    usableShare: q(70, '%'),
+    mixTime: q(13, 'min'),
+    batchArea: q(45, 'm2'),
+    unit: 'min',
+  });
+  expect(answer).not.toHaveProperty('hands');
+  expect(answer).toMatchObject({
+    placingTime: q(0, 'min'),
+    cautions: [{ code: 'no-time-to-place' }, {}, {}],
+  });
+});
+
+it('a measuring step larger than the largest batch is named', () => {
+  const largest = (step: number) =>
+    largestBatch({ ...input, spreadRate: q(6, 'm2/l'), measuringStep: q(step, 'l') });
+  expect(largest(5)).toMatchObject({ volume: { exact: q(3, 'l'), field: q(0, 'l') }, remedies: [] });
+  expect(largest(5).cautions[2]).toMatchObject({
+    code: 'batch-below-measuring-step',
+    params: { largest: q(3, 'l'), step: q(5, 'l') },
+  });
+  expect(largest(3).cautions.length).toBe(2);
 });
 
 it('a batch that takes all of the usable time fits', () => {
@@ -167,6 +208,7 @@ it('one batch alone is measured in a pail that holds it, whatever the largest ba
     area: q(6, 'm2'),
     marks: { pail, graduation: q(1, 'mm'), unit: 'mm' },
   });
+  expect(clock.cautions.slice(3).map(({ code }) => code)).toEqual(['reading-not-judged']);
   expect(clock.batches.map(({ volume, area }) => [volume.value, area.value])).toEqual([[1, 6]]);
   expect([clock.stagger, clock.cycle]).toEqual([q(4, 'min'), q(7, 'min')]);
 });
