@@ -67,7 +67,7 @@ export function handsNeeded<U extends TimeUnit>(input: HandsNeededInput<U>): Han
   const pace = readPace(fn, given);
   const area_m2 = read(fn, 'batchArea', given.batchArea, AREA, POSITIVE);
   const { placing_s } = pace;
-  // So many hands as are needed fit, so that only a batch that leaves no time for any does not.
+  // With hands enough every batch fits that leaves any time for placing: what must fit is the rest.
   const { remedies, cautions } = batchCautions(fn, pace.ready_s, pace);
   return {
     ...(placing_s > 0 && { hands: countUp(fn, area_m2 / (pace.placingRate * placing_s)) }),

@@ -262,6 +262,19 @@ it('a mark that is off ratio says so, as data and in words', () => {
   ]);
 });
 
+it('reads a mark off in fractions of an inch where the stick has them', () => {
+  const words = (value: number, step: number, unit = 'in') =>
+    batchStepText({
+      code: 'fill-to-mark',
+      params: { name: 'A', mark: { value, unit }, step: { value: step, unit } },
+    });
+  expect(words(4.6875, 1 / 16)).toBe('Fill A up to the mark at 4 11/16 in.');
+  expect(words(5, 1)).toBe('Fill A up to the mark at 5 in.');
+  expect(words(6, 2)).toBe('Fill A up to the mark at 6 in.');
+  expect(words(4.65, 0.05)).toBe('Fill A up to the mark at 4.65 in.');
+  expect(words(12.5, 0.25, 'cm')).toBe('Fill A up to the mark at 12.5 cm.');
+});
+
 it('a mark that is in ratio but for round-off is 0.0 % off at the line', () => {
   const [line] = batchClock({
     ...input,
