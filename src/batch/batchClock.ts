@@ -237,8 +237,7 @@ export function batchClock<
       discardAt: time(start_s + pace.potLife_s),
     };
   });
-  const fits = cycle_s <= pace.usable_s * (1 + 1e-12);
-  const { remedies, cautions } = batchCautions(fn, fits, cycle_s, pace);
+  const { remedies, cautions } = batchCautions(fn, cycle_s, pace);
   const markCautions =
     full !== rest && division === 'full and rest' ? [...full.cautions, ...rest.cautions] : rest.cautions;
   return {

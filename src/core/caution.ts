@@ -97,6 +97,8 @@ export type CautionCode =
   // batch
   | 'heat-in-the-pail'
   | 'pot-life-too-short'
+  | 'no-time-to-place'
+  | 'batch-below-measuring-step'
   | 'batch-below-least'
   | 'skin-and-eyes'
   | 'wet-edge-closes'
@@ -105,8 +107,7 @@ export type CautionCode =
   // order
   | 'leftover-material'
   // plan
-  | 'no-pot-life-at-this-temperature'
-  | 'batch-below-measuring-step';
+  | 'no-pot-life-at-this-temperature';
 
 /** A finding beside an answer: the answer stands, and this belongs with it. */
 export interface Caution {

@@ -47,16 +47,16 @@ export function batchStepText({ code, params }: BatchStep): string {
   const { at } = params;
   const time =
     typeof at === 'string' ? `at ${at.slice(11, 19)}` : filled('{after} after the start', params, 4);
-  const mark = code === 'fill-to-mark' && { mark: markText(params), ratio: ratioText(params) };
+  const mark = code === 'fill-to-mark' && { mark: onStick(params), ratio: ratioText(params) };
   return filled(STEPS[code], { ...params, time, ...mark }, 4);
 }
 
-/** A mark as it stands on the stick: in fractions of an inch where its steps are such. */
-function markText({ mark, step }: BatchStep['params']): string {
-  const denominator = 1 / (step as Quantity).value;
-  const quantity = mark as Length;
-  const inFractions = quantity.unit === 'in' && Number.isInteger(denominator);
-  return formatQuantity({ quantity, locale: 'en-US', ...(inFractions && { denominator }) });
+/** A mark as it is read off: in fractions of an inch on a stick of halves, quarters and so on. */
+function onStick({ mark = '', step }: BatchStep['params']): Quantity | string | number {
+  if (typeof mark !== 'object' || typeof step !== 'object' || mark.unit !== 'in') return mark;
+  const denominator = 1 / step.value;
+  const halved = denominator >= 1 && Number.isInteger(Math.log2(denominator));
+  return halved ? formatQuantity({ quantity: mark as Length, locale: 'en-US', denominator }) : mark;
 }
 
 /** What a mark does to the ratio, to a tenth of a per cent; nothing for the first part, whose mark does nothing. */

@@ -146,6 +146,10 @@ export const en: Readonly<Record<CautionCode, string>> = {
     'The pot life of {potLife} holds for {statedFor} and no more: a larger batch is faster, smokes and can burn. Pour it out at once; never cover or top up a pail that has begun to warm, spread it on sand outdoors.',
   'pot-life-too-short':
     'The batch takes {needed} from the start of mixing until it is down, and {usable} can be used. What helps: a smaller batch, more hands, cooler material, faster mixing, a slower hardener where the instructions have one.',
+  'no-time-to-place':
+    'Measuring, mixing, standing and carrying take {needed}, and {usable} can be used: no time is left to place a batch of any size. What helps: cooler material, faster mixing, a slower hardener where the instructions have one.',
+  'batch-below-measuring-step':
+    'The largest batch is {largest}, less than one measuring step of {step}: none can be measured. Measure in finer steps.',
   'batch-below-least':
     'A batch of {batch} is below {least}, the least that can be measured in ratio. Make the batches equal, or mix the least and let the rest cure.',
   'wet-edge-closes':
@@ -156,8 +160,6 @@ export const en: Readonly<Record<CautionCode, string>> = {
     'Placed in one go the last strip would wait {wait} for the regrind and be too hard after {tooHard}. Place it in lots.',
   'skin-and-eyes':
     'Resin and hardener burn eyes and skin and can cause allergy for life: goggles, gloves changed often, sleeves, water to wash the eyes at the table. The safety data sheets come first.',
-  'batch-below-measuring-step':
-    'The largest batch is {largest}, less than one measuring step of {step}: no batches are planned. Measure in finer steps.',
   'no-pot-life-at-this-temperature':
     'The instructions of {material} give no pot life at {temperature}, so no batches are planned for it. Bring the material to a temperature that they name; nothing is carried on beyond it.',
   'moving-crack':

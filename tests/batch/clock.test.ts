@@ -2,11 +2,14 @@ import { describe, expect, it } from 'vitest';
 import {
   batchClock,
   batchSteps,
+  handsNeeded,
   largestBatch,
   latestStart,
   type BatchClockInput,
 } from '../../src/batch/index.ts';
+import type { Caution } from '../../src/core/caution.ts';
 import { batchStepText } from '../../src/messages/batchStepText.ts';
+import { cautionText } from '../../src/messages/cautionText.ts';
 import { q } from '../support/quantity.ts';
 
 const input = {
@@ -71,8 +74,8 @@ it('counts the times of a clock without start only', () => {
   expect(batchClock(input).batches[0]?.start).toEqual({ after: q(0, 'min') });
 });
 
-it('says what helps where mixing outlasts the pot life, and still answers', () => {
-  const clock = batchClock({ ...input, potLife: q(3, 'min') });
+it('says what helps where a batch outlasts the pot life, and still answers', () => {
+  const clock = batchClock({ ...input, potLife: q(16, 'min') });
   expect(clock.remedies).toEqual([
     'smaller batch',
     'more hands',
@@ -80,12 +83,50 @@ it('says what helps where mixing outlasts the pot life, and still answers', () =
     'faster mixing',
     'slower hardener by the instructions',
   ]);
-  expect(clock.batches[0]?.pourBy.after).toEqual(q(0, 'min'));
   expect(clock.cautions[0]).toMatchObject({
     code: 'pot-life-too-short',
     severity: 'caution',
-    params: { needed: q(13, 'min'), usable: q(2.25, 'min') },
+    params: { needed: q(13, 'min'), usable: q(12, 'min') },
   });
+});
+
+it('names neither hands nor smaller batches where mixing alone outlasts the pot life', () => {
+  const clock = batchClock({ ...input, potLife: q(3, 'min') });
+  expect(clock.remedies).toEqual(['cooler material', 'faster mixing', 'slower hardener by the instructions']);
+  expect(clock.batches[0]?.pourBy.after).toEqual(q(0, 'min'));
+  expect(clock.cautions[0]).toMatchObject({
+    code: 'no-time-to-place',
+    severity: 'caution',
+    params: { needed: q(4, 'min'), usable: q(2.25, 'min') },
+  });
+  expect(cautionText(clock.cautions[0] as Caution)).toContain('take 4 min, and 2.25 min can be used');
+});
+
+it('mixing that takes the usable time but for round-off leaves none, and no number of hands', () => {
+  const answer = handsNeeded({
+    ...input,
+    potLife: q(20, 'min'),
+    usableShare: q(70, '%'),
+    mixTime: q(13, 'min'),
+    batchArea: q(45, 'm2'),
+    unit: 'min',
+  });
+  expect(answer).not.toHaveProperty('hands');
+  expect(answer).toMatchObject({
+    placingTime: q(0, 'min'),
+    cautions: [{ code: 'no-time-to-place' }, {}, {}],
+  });
+});
+
+it('a measuring step larger than the largest batch is named', () => {
+  const largest = (step: number) =>
+    largestBatch({ ...input, spreadRate: q(6, 'm2/l'), measuringStep: q(step, 'l') });
+  expect(largest(5)).toMatchObject({ volume: { exact: q(3, 'l'), field: q(0, 'l') }, remedies: [] });
+  expect(largest(5).cautions[2]).toMatchObject({
+    code: 'batch-below-measuring-step',
+    params: { largest: q(3, 'l'), step: q(5, 'l') },
+  });
+  expect(largest(3).cautions.length).toBe(2);
 });
 
 it('a batch that takes all of the usable time fits', () => {
@@ -167,6 +208,7 @@ it('one batch alone is measured in a pail that holds it, whatever the largest ba
     area: q(6, 'm2'),
     marks: { pail, graduation: q(1, 'mm'), unit: 'mm' },
   });
+  expect(clock.cautions.slice(3).map(({ code }) => code)).toEqual(['reading-not-judged']);
   expect(clock.batches.map(({ volume, area }) => [volume.value, area.value])).toEqual([[1, 6]]);
   expect([clock.stagger, clock.cycle]).toEqual([q(4, 'min'), q(7, 'min')]);
 });
@@ -218,6 +260,19 @@ it('a mark that is off ratio says so, as data and in words', () => {
     'Fill A up to the mark at 64 mm.',
     'Fill B up to the mark at 95 mm (-3.1 % off ratio at the line, -10.8 % to 4.8 % if misread).',
   ]);
+});
+
+it('reads a mark off in fractions of an inch where the stick has them', () => {
+  const words = (value: number, step: number, unit = 'in') =>
+    batchStepText({
+      code: 'fill-to-mark',
+      params: { name: 'A', mark: { value, unit }, step: { value: step, unit } },
+    });
+  expect(words(4.6875, 1 / 16)).toBe('Fill A up to the mark at 4 11/16 in.');
+  expect(words(5, 1)).toBe('Fill A up to the mark at 5 in.');
+  expect(words(6, 2)).toBe('Fill A up to the mark at 6 in.');
+  expect(words(4.65, 0.05)).toBe('Fill A up to the mark at 4.65 in.');
+  expect(words(12.5, 0.25, 'cm')).toBe('Fill A up to the mark at 12.5 cm.');
 });
 
 it('a mark that is in ratio but for round-off is 0.0 % off at the line', () => {
