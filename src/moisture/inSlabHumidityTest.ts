@@ -1,7 +1,7 @@
 import { LENGTH } from '../core/dimensions.ts';
 import { POSITIVE } from '../core/limits.ts';
 import type { Area, Length, Quantity, Share, Time } from '../core/quantity.ts';
-import { fields, read } from '../core/read.ts';
+import { fields, read, refuse } from '../core/read.ts';
 import { readKey } from '../core/readPlain.ts';
 import type { ShareUnit } from '../core/unitCodes.ts';
 import { testsFor } from './count.ts';
@@ -48,7 +48,8 @@ export interface InSlabHumidityTestInput<U extends ShareUnit = ShareUnit> {
  * \max_i \varphi_i \le \varphi_{limit}, \quad d_i \ge 0.4\,h \;\text{(one side)} \;\text{or}\; 0.2\,h \;\text{(both)}
  * ```
  * @units area, lengths, times, shares; answers share.
- * @validRange floorArea up to 1e9 m²; humidities and limit above 0 and up to 100 %; lengths and times above 0.
+ * @validRange floorArea up to 1e9 m²; humidities and limit above 0 and up to 100 %; lengths and times above 0, holes less
+ * deep than the slab.
  * @accuracy Exact. A reading exactly on the limit meets it; probes are usually good to 2 or 3 % of humidity.
  * @source astm-f2170, california-dmv-flooring
  * @param input - Floor, slab, holes, the limit of the system and what the probes may be off by.
@@ -81,7 +82,8 @@ export function inSlabHumidityTest<U extends ShareUnit>(
   const fn = 'inSlabHumidityTest';
   const { floorArea, slabThickness, drying } = fields(fn, input);
   const share = DEPTH_SHARE[readKey(fn, 'drying', drying, DEPTH_SHARE)];
-  const deepEnough_m = read(fn, 'slabThickness', slabThickness, LENGTH, POSITIVE) * share * (1 - 1e-12);
+  const slab_m = read(fn, 'slabThickness', slabThickness, LENGTH, POSITIVE);
+  const deepEnough_m = slab_m * share * (1 - 1e-12);
   return assessHumidity(fn, input, {
     source: 'astm-f2170',
     assumption: `holes at least ${share} of the slab deep, from memory of the method`,
@@ -91,7 +93,10 @@ export function inSlabHumidityTest<U extends ShareUnit>(
       ...testNotes('astm-f2170'),
       { code: 'silica-dust-from-testing', severity: 'danger', params: {}, source: 'common-practice' },
     ],
-    readsLow: ({ depth }, path) =>
-      read(fn, 'depth', depth, LENGTH, POSITIVE, path) < deepEnough_m ? ['probe-too-shallow'] : [],
+    readsLow: ({ depth }, path) => {
+      const depth_m = read(fn, 'depth', depth, LENGTH, POSITIVE, path);
+      if (depth_m >= slab_m) refuse(fn, 'conflict', [...path, 'depth'], 'less than the slab', depth);
+      return depth_m < deepEnough_m ? ['probe-too-shallow'] : [];
+    },
   });
 }
