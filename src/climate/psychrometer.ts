@@ -1,10 +1,10 @@
 /** What reading a wet bulb and foretelling it share: how the air moves past the wick, and the pressure of that air. */
 import { LENGTH, PRESSURE } from '../core/dimensions.ts';
-import { POSITIVE } from '../core/limits.ts';
 import type { Length, Pressure } from '../core/quantity.ts';
 import { read, refuse } from '../core/read.ts';
 import { readKey } from '../core/readPlain.ts';
 import { standardPressure, TROPOSPHERE } from './atmosphere.ts';
+import { AIR_PRESSURE } from './limits.ts';
 
 /**
  * How the air moves past the wet wick: drawn by a fan at about 5 m/s, swung by hand, by natural draught of about
@@ -44,7 +44,7 @@ export function readDeficit(
   }
   const pressure_Pa =
     altitude === undefined
-      ? read(fn, 'pressure', pressure, PRESSURE, POSITIVE)
+      ? read(fn, 'pressure', pressure, PRESSURE, AIR_PRESSURE)
       : standardPressure(read(fn, 'altitude', altitude, LENGTH, TROPOSPHERE));
   return (air_C, wetBulb_C) => coefficient(wetBulb_C) * pressure_Pa * (air_C - wetBulb_C);
 }

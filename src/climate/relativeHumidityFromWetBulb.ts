@@ -28,7 +28,7 @@ export interface RelativeHumidityFromWetBulbInput<U extends ShareUnit = ShareUni
  * @units temperatures, pressure or length; answers share. A per kelvin: aspirated 0.000662, natural draught 0.0008,
  * still air 0.0012, sling 0.00066 (1 + 0.00115 t_w).
  * @validRange wet bulb from 0 to 100 °C (a wick of ice reads otherwise and is refused), at or below the air; air up to
- * 100 °C; altitude from −500 to 11000 m. Readings that leave no vapour in the air are refused.
+ * 100 °C; pressure from 20 to 120 kPa or altitude from −500 to 11000 m. Readings that leave no vapour in the air are refused.
  * @monotone air -, wetBulb +, pressure -, altitude +
  * @accuracy As good as the coefficient: at 68/62 °F a fan and a sling lie 0.15 % of humidity apart, still air 8 %. The
  * largest difference between fan and sling among five usual pairs of readings is 0.33 %.

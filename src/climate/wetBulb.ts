@@ -28,8 +28,8 @@ export interface WetBulbInput<U extends TemperatureUnit = TemperatureUnit> exten
  * p_s(t_w) - A\,p\,(t - t_w) = \varphi \, p_s(t)
  * ```
  * @units temperature, share, pressure or length; answers temperature. A as in `relativeHumidityFromWetBulb`.
- * @validRange air from 0 to 100 °C, humidity above 0 and up to 100 %, altitude from −500 to 11000 m. Air in which the
- * wick would freeze is refused.
+ * @validRange air from 0 to 100 °C, humidity above 0 and up to 100 %, pressure from 20 to 120 kPa or altitude from −500
+ * to 11000 m. Air in which the wick would freeze is refused.
  * @monotone air +, relativeHumidity +, pressure +, altitude -
  * @accuracy Solved to 1e-12 K. As good as the coefficient: with a fan within 0.14 K of the thermodynamic wet bulb of
  * moist-air handbooks for air of 5 to 40 °C and 20 to 100 %.

@@ -29,9 +29,9 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'no-laying-window':
     'In these readings there is no time at which the film could be laid and be through before the margin over the dew point is lost. Heat or dry the room without open flames, take a faster product, or wait.',
   'window-on-rising-slab':
-    'The slab warms while a window is open. Air in its pores then blows bubbles and craters through the fresh film, and concrete practice lays the first coats on a falling or steady slab. The product instructions decide.',
+    'The slab warms, or may be warming, while a window is open. Air in its pores then blows bubbles and craters through the fresh film, and concrete practice lays the first coats on a falling or steady slab. The product instructions decide.',
   'window-on-falling-slab':
-    'The slab does not warm all through the windows. Text written for steel asks for a rising surface, the opposite of concrete practice, because a falling one comes closer to the dew point. The product instructions decide.',
+    'The slab does not clearly warm all through the windows. Text written for steel asks for a rising surface, the opposite of concrete practice, because a falling one comes closer to the dew point. The product instructions decide.',
   'gap-in-readings':
     'Readings further apart than {longestGap} leave {gaps} gaps. Nothing is known in a gap, so it counts as closed.',
   'measure-before-laying':

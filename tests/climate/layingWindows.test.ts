@@ -125,7 +125,42 @@ describe('windows', () => {
     const day = [margin(0, 5), margin(4, 7), margin(8, 7), margin(12, 6)];
     expect(spans(windows(day, { trend: 'falling or steady' }))).toEqual([[4, 10]]);
     expect(spans(windows(day, { trend: 'rising' }))).toEqual([[0, 4]]);
-    expect(windows(day, { trend: 'rising' }).closed[0]?.reasons).toEqual([{ code: 'slab-trend' }]);
+    expect(windows(day, { trend: 'rising' }).closed[0]?.reasons).toEqual([
+      { code: 'slab-trend', verdict: 'fails' },
+    ]);
+  });
+
+  it('a change that the thermometer cannot tell is no way to lay by', () => {
+    const day = [margin(0, 7), margin(4, 6.8), margin(8, 5), margin(12, 5)];
+    const blind = { trend: 'falling or steady', changeError: K(0.5) } as const;
+    const answer = windows(day, blind);
+    expect(spans(windows(day, { trend: 'falling or steady' }))).toEqual([[0, 10]]);
+    expect(spans(answer)).toEqual([[4, 8]]);
+    expect(answer.closed[0]?.reasons).toEqual([{ code: 'slab-trend', verdict: 'undecided' }]);
+    // Where no way was asked for, both cautions tell of it.
+    const told = windows(day, { changeError: K(3) }).cautions.map(({ code }) => code);
+    expect(told).toEqual(['window-on-rising-slab', 'window-on-falling-slab', 'measure-before-laying']);
+    expect(() => windows(day, { changeError: K(-1) })).toThrow(/changeError/);
+  });
+
+  it('the same temperature read in another unit is no change', () => {
+    const same = [
+      { value: 13.1, unit: 'degC' },
+      { value: 55.58, unit: 'degF' },
+      { value: 286.25, unit: 'K' },
+      { value: 13.1, unit: 'degC' },
+    ] as const;
+    const day = same.map((surface, i) => ({ ...margin(4 * i, 0), surface }));
+    expect(spans(windows(day, { trend: 'falling or steady' }))).toEqual([[0, 10]]);
+    expect(spans(windows(day, { trend: 'rising' }))).toEqual([]);
+  });
+
+  it('readings just as far apart as they may be leave no gap, in any unit', () => {
+    for (const minutes of [6, 42, 66, 102, 246]) {
+      const day = [0, 1, 2].map((i) => margin((i * minutes) / 60, 5));
+      const longestGap = { value: minutes / 60, unit: 'h' } as const;
+      expect(windows(day, { longestGap, sensitiveFor: { value: 1, unit: 'min' } }).gaps).toEqual([]);
+    }
   });
 
   it('before a gap only the way to the reading counts', () => {

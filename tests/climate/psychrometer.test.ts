@@ -79,6 +79,10 @@ it('refuses what cannot be', () => {
   expect(run({ wetBulb: C(3) })).toThrow(/leave vapour in the air/);
   expect(run({ altitude })).toThrow(/altitude must be left out/);
   expect(run({ pressure: undefined })).toThrow(/pressure/);
+  // A barometer that shows 30 inches or 760 millimetres, with the wrong unit.
+  for (const value of [30, 760, 1013.25]) {
+    expect(run({ pressure: { value, unit: 'Pa' } })).toThrow(/pressure must be a pressure from 20 kPa/);
+  }
   expect(run({ psychrometer: 'whirling' })).toThrow(/one of aspirated, sling/);
   expect(run({ psychrometer: undefined })).toThrow(/psychrometer/);
   expect(run({ wetBulb: C(20) })()).toEqual({ value: 100, unit: '%' });

@@ -47,6 +47,12 @@ describe('holes', () => {
     expect(codes(none)).toContain('probe-too-shallow');
   });
 
+  it('a hole through the slab is refused', () => {
+    expect(() => moisture.inSlabHumidityTest({ ...slab, tests: [hole(70), hole(70, 6)] })).toThrow(
+      /tests\.1\.depth must be less than the slab, got 6 'in'/,
+    );
+  });
+
   it('a hole read too early decides nothing, over the limit or below it', () => {
     const good = [hole(70), hole(71), hole(72)];
     expect(moisture.inSlabHumidityTest({ ...slab, tests: [...good, hole(95, 2.4, 2)] }).verdict).toBe(
