@@ -1,4 +1,6 @@
 import type { BatchStep, BatchStepCode } from '../batch/batchSteps.ts';
+import { fields } from '../core/read.ts';
+import { readKey, readObject } from '../core/readPlain.ts';
 import { filled } from './filled.ts';
 
 /** The English words for each step; `{time}` is the time of day where the clock has a start. */
@@ -17,7 +19,7 @@ const STEPS: Readonly<Record<BatchStepCode, string>> = {
  *
  * @param step - A step out of `batchSteps`.
  * @returns An English sentence with its figures, to four digits, and the time of day or the time since the first batch.
- * @throws Never.
+ * @throws An `InputError` that names the field: an unknown code, or a number or name that its words need.
  * @example
  * ```ts
  * import { batchStepText } from 'coating-math/messages';
@@ -30,9 +32,13 @@ const STEPS: Readonly<Record<BatchStepCode, string>> = {
  * }); // => 'Batch 2: pour it out at 07:45:00 at the latest.'
  * ```
  */
-export function batchStepText({ code, params }: BatchStep): string {
-  const { at } = params;
+export function batchStepText(step: BatchStep): string {
+  const fn = 'batchStepText';
+  const { code, params } = fields(fn, step);
+  const words = STEPS[readKey(fn, 'code', code, STEPS)];
+  const { at } = readObject(fn, 'params', params);
+  if (!words.includes('{time}')) return filled(fn, words, params, 4);
   const time =
-    typeof at === 'string' ? `at ${at.slice(11, 19)}` : filled('{after} after the start', params, 4);
-  return filled(STEPS[code], { ...params, time }, 4);
+    typeof at === 'string' ? `at ${at.slice(11, 19)}` : filled(fn, '{after} after the start', params, 4);
+  return filled(fn, words, { ...params, time }, 4);
 }

@@ -9,7 +9,7 @@ import type { ShareUnit } from '../core/unitCodes.ts';
 import { judgeWorst, worstAssessment, type Reading, type WorstAssessment, type WorstWords } from './worst.ts';
 
 /** What a probe may be off by. */
-const PROBE_ERROR: Limits = { least: 0, most: 0.5000000001, words: ' from 0 % to 50 %' };
+const PROBE_ERROR: Limits = { above: -5e-324, below: 0.5000000001, words: ' from 0 % to 50 %' };
 
 /** Reads what the probes may be off by. */
 export function readProbeError(fn: string, error: Share | undefined): number {
