@@ -1,6 +1,8 @@
 import type { BatchStep, BatchStepCode } from '../batch/batchSteps.ts';
 import type { Length, Quantity } from '../core/quantity.ts';
 import { formatQuantity } from '../units/formatQuantity.ts';
+import { fields } from '../core/read.ts';
+import { readKey, readObject } from '../core/readPlain.ts';
 import { filled } from './filled.ts';
 
 /** The English words for each step; `{time}` is the time of day where the clock has a start, `{ratio}` what a mark does. */
@@ -19,7 +21,7 @@ const STEPS: Readonly<Record<BatchStepCode, string>> = {
  *
  * @param step - A step out of `batchSteps`.
  * @returns An English sentence with its figures, to four digits, and the time of day or the time since the first batch.
- * @throws Never.
+ * @throws An `InputError` that names the field: an unknown code, or a number or name that its words need.
  * @example
  * ```ts
  * import { batchStepText } from 'coating-math/messages';
@@ -43,12 +45,16 @@ const STEPS: Readonly<Record<BatchStepCode, string>> = {
  * }); // => 'Fill B up to the mark at 5 13/16 in (0.0 % off ratio at the line, -7.9 % to 8.2 % if misread).'
  * ```
  */
-export function batchStepText({ code, params }: BatchStep): string {
-  const { at } = params;
+export function batchStepText(step: BatchStep): string {
+  const fn = 'batchStepText';
+  const { code, params } = fields(fn, step);
+  const words = STEPS[readKey(fn, 'code', code, STEPS)];
+  const { at } = readObject(fn, 'params', params);
+  if (!words.includes('{time}')) return filled(fn, words, params, 4);
   const time =
-    typeof at === 'string' ? `at ${at.slice(11, 19)}` : filled('{after} after the start', params, 4);
+    typeof at === 'string' ? `at ${at.slice(11, 19)}` : filled(fn, '{after} after the start', params, 4);
   const mark = code === 'fill-to-mark' && { mark: onStick(params), ratio: ratioText(params) };
-  return filled(STEPS[code], { ...params, time, ...mark }, 4);
+  return filled(fn, words, { ...params, time, ...mark }, 4);
 }
 
 /** A mark as it is read off: in fractions of an inch on a stick of halves, quarters and so on. */
