@@ -98,7 +98,7 @@ function refuseQuantity(
 ): never {
   const no = (code: InputErrorCode, expected: string) =>
     refuse(fn, code, [...outer, key], expected, quantity);
-  const kind = (/^[ae]/.test(dimension.name) ? 'an ' : 'a ') + dimension.name;
+  const kind = `a${/^[ae]/.test(dimension.name) ? 'n' : ''} ${dimension.name}`;
   const value = quantity?.value;
   if (typeof value !== 'number') {
     return no(quantity === undefined ? 'missing' : 'not-a-quantity', kind + words + ' as { value, unit }');
