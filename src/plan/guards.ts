@@ -159,6 +159,7 @@ export function object(required: Fields, optional: Fields = {}): Guard {
   };
 }
 
+/** Where something else than an object came. */
 function noObject(path: InputPath, value: unknown): InputIssue {
   return issue(value === undefined ? 'missing' : 'wrong-type', path, 'an object', value);
 }
