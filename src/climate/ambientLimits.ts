@@ -1,4 +1,4 @@
-import { judge, type Assessment, type Verdict } from '../core/assessment.ts';
+import { judge, worstOf, type Assessment, type Verdict } from '../core/assessment.ts';
 import type { Basis, Caution, CautionCode } from '../core/caution.ts';
 import { SHARE, TEMPERATURE_DIFFERENCE } from '../core/dimensions.ts';
 import { echo } from '../core/echo.ts';
@@ -121,10 +121,8 @@ export function ambientLimits(input: AmbientLimitsInput): AmbientLimits {
       ],
     };
   });
-  const verdicts = findings.map((finding) => finding.verdict);
   return {
-    verdict:
-      verdicts.find((one) => one === 'fails') ?? verdicts.find((one) => one === 'undecided') ?? 'meets',
+    verdict: worstOf(findings.map((finding) => finding.verdict)),
     findings,
     cautions: findings.flatMap((finding) => finding.cautions),
     basis: findings.flatMap((finding) => finding.basis),

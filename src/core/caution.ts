@@ -10,6 +10,7 @@ export type CautionCode =
   // film
   | 'nothing-for-texture'
   | 'pulled-tight'
+  | 'comparator-is-for-steel'
   | 'profile-is-advice'
   | 'profile-not-advised'
   | 'profile-rougher'
@@ -91,6 +92,8 @@ export type CautionCode =
   | 'fit-by-moisture-only'
   | 'drying-rules-disagree'
   | 'no-vapour-retarder'
+  | 'permeance-not-within-limit'
+  | 'permeance-by-its-method'
   // batch
   | 'heat-in-the-pail'
   | 'pot-life-too-short'

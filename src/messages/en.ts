@@ -82,6 +82,10 @@ export const en: Readonly<Record<CautionCode, string>> = {
     '{rules} published rules give these times and disagree. They are for planning, start when the building is closed and heated, and never replace a test or make a date.',
   'no-vapour-retarder':
     'Without a vapour retarder below, a slab may never dry enough, and what is measured today can rise again under a floor.',
+  'permeance-not-within-limit':
+    'A permeance of {measured} is not clearly within the limit of {limit}. More vapour may reach the floor than it bears: ask for a thicker or a tighter membrane.',
+  'permeance-by-its-method':
+    'A permeance belongs to its test: the dry method reads lower than the water method. Hold it only against a limit for the same one, at the thickness that is laid.',
   'leftover-material':
     '{leftover} will be left of {name}. Keep it sealed and in part pairs; never pool what is left of A and B.',
   'deduction-left-in':
@@ -173,6 +177,8 @@ export const en: Readonly<Record<CautionCode, string>> = {
     'Sand that was swept up may be thrown again once, dry, clean and screened; never into the last broadcast nor into a blend of colours.',
   'thrown-sand-dust':
     'Throwing and sweeping quartz sand raises dust that scars the lungs. Wear a respirator, use a vacuum, never sweep dry; local rules on silica come first.',
+  'comparator-is-for-steel':
+    'Segment {segment} of the comparator stands for blasted steel, quoted from memory; it says nothing of concrete. What is printed with the comparator comes first.',
   'profile-is-advice':
     'Classes {from} to {to} are the advice of a guideline, quoted from memory. What the instructions of the product ask for comes first.',
   'profile-not-advised':

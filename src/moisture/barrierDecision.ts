@@ -1,4 +1,4 @@
-import { judge, type Verdict } from '../core/assessment.ts';
+import { judge, VERDICTS, worstOf, type Verdict } from '../core/assessment.ts';
 import type { Basis, Caution, CautionCode } from '../core/caution.ts';
 import { SHARE, VAPOUR_EMISSION } from '../core/dimensions.ts';
 import { echo } from '../core/echo.ts';
@@ -99,9 +99,6 @@ const READERS: Readonly<Record<BarrierMethod, Reader>> = {
     scale: 14,
   },
 };
-
-/** From the best to the worst. */
-const VERDICTS: readonly Verdict[] = ['meets', 'undecided', 'fails'];
 
 /**
  * Whether a moisture barrier is needed, whether the barrier itself bears the slab, and whether the floor is fit to coat
@@ -212,11 +209,6 @@ export function barrierDecision(input: BarrierDecisionInput): BarrierDecision {
       source: 'common-practice',
     })),
   };
-}
-
-/** The worst of several verdicts. */
-function worstOf(verdicts: readonly Verdict[]): Verdict {
-  return verdicts.reduce((a, b) => (VERDICTS.indexOf(b) > VERDICTS.indexOf(a) ? b : a), 'meets');
 }
 
 /** Reads a verdict that may be left out. */
