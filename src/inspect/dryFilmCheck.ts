@@ -106,7 +106,7 @@ const FAILED: Readonly<Record<FilmCriterion, CautionCode>> = {
  * @units lengths in any mix of units, area, share; answers lengths, shares.
  * @validRange thicknesses above 0, readings 0 or more; coatedArea up to 1e9 m²; ISO 19840 from 40 µm. SSPC-PA 2 on
  * metal, SSPC-PA 9 on concrete, ISO 19840 and IMO MSC.215(82) on steel. Concrete has no correction for roughness.
- * @accuracy Exact up to round-off: means in two passes, and a reading exactly on a limit meets it in every unit.
+ * @accuracy Exact up to round-off: round-off is kept out of the means, and a reading exactly on a limit meets it in every unit.
  * @source sspc-pa-2, sspc-pa-9, iso-19840, imo-msc-215-82
  * @param input - Rule, substrate, specified film, readings and the unit wanted.
  * @returns The verdict with the governing place and its clause, every criterion, and what is missing.

@@ -5,6 +5,8 @@ import { NOT_NEGATIVE } from '../core/limits.ts';
 import type { Length } from '../core/quantity.ts';
 import { read } from '../core/read.ts';
 import { readList, readName, readObjects } from '../core/readPlain.ts';
+import { meanOf } from '../statistics/readings.ts';
+import { total } from '../units/total.ts';
 import type { BaseCount, BaseRule } from './filmRules.ts';
 
 /** A measured area of the film. */
@@ -25,12 +27,6 @@ export interface BaseFilmArea {
   readonly mean_m: number;
   /** Place of the first spot with a reading of nothing. */
   readonly bare?: number | undefined;
-}
-
-/** The mean in two passes, so that the round-off of a hundred thousand readings stays out of it. */
-export function meanOf(values: readonly number[]): number {
-  const rough = values.reduce((sum, value) => sum + value, 0) / values.length;
-  return rough + values.reduce((sum, value) => sum + (value - rough), 0) / values.length;
 }
 
 /** Reads the areas; `correction_m` is taken off every reading, down to nothing. */
@@ -74,13 +70,12 @@ export interface MissingReadings {
 }
 
 const short = (asked: number, got: number) => Math.max(0, asked - got);
-const added = (numbers: readonly number[]) => numbers.reduce((sum, number) => sum + number, 0);
 
 /** What is missing of one area, or of all of them where the rule counts them together. */
 function missingIn(lists: readonly BaseFilmArea[], { spotsPerArea, readingsPerSpot }: BaseCount) {
   const counts = lists.flatMap((area) => area.counts);
   const spots = short(spotsPerArea, counts.length);
-  const atSpots = added(counts.map((count) => short(readingsPerSpot, count)));
+  const atSpots = total(counts.map((count) => short(readingsPerSpot, count)));
   return { spots, readings: atSpots + spots * readingsPerSpot };
 }
 
@@ -96,8 +91,8 @@ export function missingOf(
   }
   const each = areas.map((area) => missingIn([area], asked));
   const wholeAreas = short(asked.areas, areas.length);
-  const spots = added(each.map((one) => one.spots)) + wholeAreas * asked.spotsPerArea;
-  const atSpots = added(each.map((one) => one.readings));
+  const spots = total(each.map((one) => one.spots)) + wholeAreas * asked.spotsPerArea;
+  const atSpots = total(each.map((one) => one.readings));
   return {
     missing: {
       areas: wholeAreas,

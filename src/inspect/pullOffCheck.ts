@@ -9,6 +9,7 @@ import { fields, read, readOptional, readOr, refuse, write } from '../core/read.
 import { readOneOf } from '../core/readOneOf.ts';
 import { readChoice, readCount, readKey, readName, readObject, readObjects } from '../core/readPlain.ts';
 import type { PressureUnit } from '../core/unitCodes.ts';
+import { meanOf } from '../statistics/readings.ts';
 import { dollyArea } from './dollyArea.ts';
 import { worstFinding } from './filmFindings.ts';
 import { SUBSTRATES, type FilmSubstrate } from './filmRules.ts';
@@ -331,7 +332,7 @@ function accepted(
 function meansOf(tests: readonly BaseTest[]) {
   return MODES.flatMap((mode) => {
     const alike = tests.filter((test) => test.mode === mode && test.shares.glue === 0);
-    const sum_Pa = alike.reduce((sum, { stress_Pa }) => sum + stress_Pa, 0);
-    return alike.length === 0 ? [] : [{ mode, count: alike.length, mean_Pa: sum_Pa / alike.length }];
+    const mean_Pa = meanOf(alike.map(({ stress_Pa }) => stress_Pa));
+    return alike.length === 0 ? [] : [{ mode, count: alike.length, mean_Pa }];
   });
 }

@@ -2,8 +2,8 @@
 import { judge, type Verdict } from '../core/assessment.ts';
 import type { Limits } from '../core/limits.ts';
 import { readList, readName, readNumber, readObjects } from '../core/readPlain.ts';
+import { meanOf } from '../statistics/readings.ts';
 import { worstFinding } from './filmFindings.ts';
-import { meanOf } from './filmReadings.ts';
 
 /** A place with the readings that were taken there. */
 export interface ScalePlace {
