@@ -5,9 +5,9 @@ import type { Limits } from '../core/limits.ts';
 import { fields, refuse } from '../core/read.ts';
 import { readKey, readNumber, readObject } from '../core/readPlain.ts';
 import { meanOf } from '../statistics/readings.ts';
-import { worstFinding } from './filmFindings.ts';
 import { GLOSS } from './glossScale.ts';
 import { judgeScale, readPlaces, type ScaleCriterion, type ScaleFinding, type ScalePlace } from './scale.ts';
+import { worstFinding } from './worstFinding.ts';
 
 /** What was measured of the look of a floor. */
 export type AppearanceScale = 'gloss 20°' | 'gloss 60°' | 'gloss 85°' | 'haze' | 'image clarity';

@@ -4,10 +4,10 @@ import type { InputPath } from '../core/InputError.ts';
 import { NOT_NEGATIVE } from '../core/limits.ts';
 import type { Length } from '../core/quantity.ts';
 import { read } from '../core/read.ts';
-import { readList, readName, readObjects } from '../core/readPlain.ts';
+import { readList, readNames, readObjects } from '../core/readPlain.ts';
 import { meanOf } from '../statistics/readings.ts';
 import { total } from '../units/total.ts';
-import type { BaseCount, BaseRule } from './filmRules.ts';
+import type { BaseCount, BaseRule } from './readFilmRule.ts';
 
 /** A measured area of the film. */
 export interface FilmArea {
@@ -35,8 +35,10 @@ export function readFilmAreas(
   areas: readonly FilmArea[],
   correction_m: number,
 ): readonly BaseFilmArea[] {
-  return readObjects(fn, 'areas', areas, 1).map((area, i) => {
-    const name = readName(fn, 'name', area.name, ['areas', i]);
+  const list = readObjects(fn, 'areas', areas, 1);
+  const names = readNames(fn, list, ['areas']);
+  return list.map((area, i) => {
+    const name = names[i] ?? '';
     const path = ['areas', i, 'spots'];
     let bare: number | undefined;
     const counts: number[] = [];
