@@ -1,5 +1,6 @@
 import { judge, type Assessment } from '../core/assessment.ts';
 import { basis } from '../core/basis.ts';
+import type { Caution } from '../core/caution.ts';
 import { SHARE, VOLUME } from '../core/dimensions.ts';
 import { NOT_NEGATIVE, PART_OR_WHOLE, POSITIVE, type Limits } from '../core/limits.ts';
 import type { Share, Volume } from '../core/quantity.ts';
@@ -85,15 +86,28 @@ export function checkRatio<U extends ShareUnit>(input: CheckRatioInput<U>): Rati
     .map((other) => ({ part: other.part, ...ratioOff(other, first) }))
     .reduce((most, next) => (Math.abs(next.off) > Math.abs(most.off) ? next : most));
   const gap = tolerance - Math.abs(worst.off);
+  const verdict = judge(gap, worst.uncertainty, 1);
   const share = (value: number) => write(fn, value, SHARE, unit);
+  const percent = (value: number) => write(fn, value, SHARE, '%');
+  const caution: Caution = {
+    code: verdict === 'fails' ? 'mix-off-ratio' : 'mix-ratio-undecided',
+    severity: 'caution',
+    params: {
+      part: worst.part,
+      off: percent(worst.off),
+      tolerance: percent(tolerance),
+      uncertainty: percent(worst.uncertainty),
+    },
+    source: 'common-practice',
+  };
   return {
-    verdict: judge(gap, worst.uncertainty, 1),
+    verdict,
     part: worst.part,
     measured: share(worst.off),
     limit: share(tolerance),
     gap: share(gap),
     uncertainty: share(worst.uncertainty),
-    cautions: [],
+    cautions: verdict === 'meets' ? [] : [caution],
     basis: [
       basis('measured', 'mix.checkRatio', '(used / first used) / (parts / first parts) − 1', 'definition', {
         used: used.map(({ name, volume, readingError }) => ({ name, volume, readingError })),
