@@ -27,7 +27,7 @@ export interface AggregateExposure {
   readonly basis: readonly Basis[];
 }
 
-const SURFACE: Limits = { least: 0, most: 1.000000000001, words: ' from 0 % to 100 %' };
+const SURFACE: Limits = { above: -5e-324, below: 1.000000000001, words: ' from 0 % to 100 %' };
 /** Least and greatest share of what dominates. */
 const CLASSES: Readonly<
   Record<keyof AggregateExposureInput, readonly ['A' | 'B' | 'C', least: number, most: number]>

@@ -48,7 +48,7 @@ export interface AppearanceResult extends ScaleFinding {
   readonly basis: readonly Basis[];
 }
 
-const CLARITY: Limits = { least: 0, most: 100, words: ' from 0 to 100' };
+const CLARITY: Limits = { above: -5e-324, below: 100.0000000001, words: ' from 0 to 100' };
 const SCALES: Readonly<Record<AppearanceScale, { readonly limits: Limits; readonly source: string }>> = {
   'gloss 20°': { limits: GLOSS, source: 'astm-d523' },
   'gloss 60°': { limits: GLOSS, source: 'astm-d523' },

@@ -7,7 +7,7 @@ import { readObject } from '../core/readPlain.ts';
 import type { BaseRule } from './readFilmRule.ts';
 
 /** More readings than anyone could write down. */
-const FLOOR: Limits = { least: 5e-324, most: 1e9, words: ' above 0 and up to 1e9 m²' };
+const FLOOR: Limits = { above: 0, below: 1000000000.001, words: ' above 0 and up to 1e9 m²' };
 
 /** Reads the area that the film lies on. */
 export function readCoatedArea(fn: string, coatedArea: Area): number {

@@ -25,16 +25,16 @@ export interface GlossLevel {
   readonly basis: readonly Basis[];
 }
 
-const ANY: readonly [least: number, most: number] = [0, GLOSS.most];
+const ANY: readonly [least: number, most: number] = [0, GLOSS.below];
 /** Gloss at 60° and sheen at 85°, ends included; G7 begins above 85. */
 const LEVELS: readonly (readonly [GlossLevelName, gloss: typeof ANY, sheen: typeof ANY])[] = [
   ['G1', [0, 5], [0, 10]],
   ['G2', [0, 10], [10, 35]],
   ['G3', [10, 25], [10, 35]],
-  ['G4', [20, 35], [35, GLOSS.most]],
+  ['G4', [20, 35], [35, GLOSS.below]],
   ['G5', [35, 70], ANY],
   ['G6', [70, 85], ANY],
-  ['G7', [85.00000000000001, GLOSS.most], ANY],
+  ['G7', [85.00000000000001, GLOSS.below], ANY],
 ];
 
 /**

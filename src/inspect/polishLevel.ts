@@ -28,7 +28,7 @@ export interface PolishLevel {
   readonly basis: readonly Basis[];
 }
 
-const CLARITY: Limits = { least: 0, most: 100, words: ' from 0 to 100' };
+const CLARITY: Limits = { above: -5e-324, below: 100.0000000001, words: ' from 0 to 100' };
 /** From the highest: where a level begins. */
 const LEVELS: readonly (readonly [from: number, PolishLevel['level'], PolishLevel['appearance']])[] = [
   [70, 4, 'highly polished'],

@@ -120,7 +120,7 @@ const ACCEPTANCES: readonly PullOffAcceptance[] = [
 ];
 const MODES: readonly FailureMode[] = ['substrate', 'adhesive', 'cohesive', 'glue'];
 /** A part of the face. */
-const FACE: Limits = { least: 0, most: 1.000000000001, words: ' from 0 % to 100 %' };
+const FACE: Limits = { above: -5e-324, below: 1.000000000001, words: ' from 0 % to 100 %' };
 
 /**
  * Whether a coat is bonded well enough, by discs (dollies) that were glued on and torn off.

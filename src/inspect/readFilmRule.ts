@@ -140,9 +140,9 @@ function readingsByIso(area_m2: number): number {
 }
 
 /** A share that a rule may ask for. */
-const FACTOR: Limits = { least: 5e-324, most: 100, words: ' above 0 % and up to 10000 %' };
+const FACTOR: Limits = { above: 0, below: 100.0000000001, words: ' above 0 % and up to 10000 %' };
 /** A share of all spots. */
-const LOW_SHARE: Limits = { least: 0, most: 1.000000000001, words: ' from 0 % to 100 %' };
+const LOW_SHARE: Limits = { above: -5e-324, below: 1.000000000001, words: ' from 0 % to 100 %' };
 /** Reads the terms of a specification. */
 function readTerms(fn: string, terms: FilmTerms | undefined, path: InputPath): BaseTerms {
   const given = readObject(fn, 'terms', terms, path);

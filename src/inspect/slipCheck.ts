@@ -47,7 +47,7 @@ export interface SlipResult {
   readonly basis: readonly Basis[];
 }
 
-const ERROR: Limits = { least: 0, most: 150, words: ' of 0 or more' };
+const ERROR: Limits = { above: -5e-324, below: 150.0000000001, words: ' of 0 or more' };
 
 /**
  * Whether every place of a floor has the grip that was asked for, by the method that was asked for.

@@ -9,10 +9,19 @@ export const SLIP_METHODS: Readonly<
   Record<SlipMethod, { readonly limits: Limits; readonly source: string }>
 > = {
   'ANSI A326.3 wet': {
-    limits: { least: 5e-324, most: 2, words: ' above 0 and up to 2' },
+    limits: { above: 0, below: 2.000000000002, words: ' above 0 and up to 2' },
     source: 'ansi-a326-3',
   },
-  'pendulum wet': { limits: { least: 0, most: 150, words: ' from 0 to 150' }, source: 'hse-pendulum' },
-  'pendulum dry': { limits: { least: 0, most: 150, words: ' from 0 to 150' }, source: 'hse-pendulum' },
-  'ASTM D2047': { limits: { least: 5e-324, most: 2, words: ' above 0 and up to 2' }, source: 'astm-d2047' },
+  'pendulum wet': {
+    limits: { above: -5e-324, below: 150.0000000001, words: ' from 0 to 150' },
+    source: 'hse-pendulum',
+  },
+  'pendulum dry': {
+    limits: { above: -5e-324, below: 150.0000000001, words: ' from 0 to 150' },
+    source: 'hse-pendulum',
+  },
+  'ASTM D2047': {
+    limits: { above: 0, below: 2.000000000002, words: ' above 0 and up to 2' },
+    source: 'astm-d2047',
+  },
 };
