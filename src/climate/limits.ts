@@ -16,6 +16,12 @@ export const LIQUID_WICK: Limits = {
   most: 100.0000000001,
   words: ' from 0 °C to 100 °C',
 };
+/** Air where people work: a barometer read in another unit than was said lies outside. */
+export const AIR_PRESSURE: Limits = {
+  least: 19999.9999999,
+  most: 120000.0000001,
+  words: ' from 20 kPa to 120 kPa',
+};
 /** What a thermometer may be off by, in K. */
 export const TEMPERATURE_ERROR: Limits = { least: 0, most: 20.0000000001, words: ' from 0 to 20 K' };
 /** What a hygrometer may be off by, in parts of saturation. */

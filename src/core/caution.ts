@@ -17,6 +17,7 @@ export type CautionCode =
   // film
   | 'nothing-for-texture'
   | 'pulled-tight'
+  | 'comparator-is-for-steel'
   | 'profile-is-advice'
   | 'profile-not-advised'
   | 'profile-rougher'
@@ -33,6 +34,8 @@ export type CautionCode =
   // mix
   | 'ratio-by-volume'
   | 'reading-moves-ratio'
+  | 'reading-not-judged'
+  | 'marks-off-ratio'
   | 'too-small-to-measure'
   | 'off-graduations'
   | 'never-pool-leftovers'
@@ -43,6 +46,10 @@ export type CautionCode =
   | 'resin-left-over'
   | 'hardener-left-over'
   | 'never-gels'
+  | 'mix-off-ratio'
+  | 'mix-ratio-undecided'
+  | 'water-foams-isocyanate'
+  | 'isocyanate-airways'
   // cure
   | 'rule-of-thumb'
   | 'between-rows'
@@ -92,18 +99,22 @@ export type CautionCode =
   | 'fit-by-moisture-only'
   | 'drying-rules-disagree'
   | 'no-vapour-retarder'
+  | 'permeance-not-within-limit'
+  | 'permeance-by-its-method'
   // batch
   | 'heat-in-the-pail'
   | 'pot-life-too-short'
+  | 'no-time-to-place'
+  | 'batch-below-measuring-step'
   | 'batch-below-least'
   | 'skin-and-eyes'
+  | 'wet-edge-closes'
   | 'no-stop-in-reach'
   | 'last-strip-too-hard'
   // order
   | 'leftover-material'
   // plan
-  | 'no-pot-life-at-this-temperature'
-  | 'batch-below-measuring-step';
+  | 'no-pot-life-at-this-temperature';
 
 /** A finding beside an answer: the answer stands, and this belongs with it. */
 export interface Caution {

@@ -1,5 +1,5 @@
 import { factorOf, type Dimension } from './dimension.ts';
-import { InputError, type InputErrorCode, type InputPath } from './InputError.ts';
+import { InputError, type InputErrorCode, type InputIssue, type InputPath } from './InputError.ts';
 import type { Limits } from './limits.ts';
 import type { Quantity } from './quantity.ts';
 
@@ -12,6 +12,12 @@ export function refuse(
   got: unknown,
 ): never {
   throw new InputError([{ code, function: fn, path, expected, received: show(got) }]);
+}
+
+/** Throws all that was found to be wrong, where anything was. */
+export function refuseAll(issues: readonly InputIssue[]): void {
+  const [first, ...rest] = issues;
+  if (first) throw new InputError([first, ...rest]);
 }
 
 /** Any value in a few words, for a message. */

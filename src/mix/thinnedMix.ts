@@ -82,14 +82,15 @@ export function thinnedMix<S extends ShareUnit, D extends DensityUnit>(
   const solidsThinned = write(fn, solids / diluted, SHARE, units.share, ['units', 'share']);
   const vocAdded = densityOf(added_kgPerM3);
   const params = { solidsByVolume: write(fn, solids / diluted, SHARE, '%'), vocAdded };
+  const cautions: readonly Caution[] = [
+    { code: 'thinner-ignites', severity: 'danger', params: { vocAdded }, source: 'common-practice' },
+    { code: 'thinner-thins-film', severity: 'caution', params, source: 'common-practice' },
+  ];
   return {
     solidsByVolume: solidsThinned,
     vocAdded,
     voc: densityOf(voc_kgPerM3 / diluted + added_kgPerM3),
-    cautions: [
-      { code: 'thinner-ignites', severity: 'danger', params: {}, source: 'common-practice' },
-      { code: 'thinner-thins-film', severity: 'caution', params, source: 'common-practice' },
-    ],
+    cautions: thinnerShare > 0 ? cautions : [],
     basis: [
       basis('solidsByVolume', 'mix.thinnedMix', 'solidsByVolume / (1 + thinner)', 'definition', {
         solidsByVolume,

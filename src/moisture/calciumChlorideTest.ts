@@ -1,3 +1,4 @@
+import { basis } from '../core/basis.ts';
 import { AREA, MASS, TIME, VAPOUR_EMISSION } from '../core/dimensions.ts';
 import { echo } from '../core/echo.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
@@ -116,14 +117,14 @@ export function calciumChlorideTest<U extends VapourEmissionUnit>(
     always: testNotes('astm-f1869'),
     source: 'astm-f1869',
     basis: [
-      {
-        id: 'measured',
-        function: `moisture.${fn}`,
-        formula: 'highest of gain / (exposedArea · exposure)',
-        inputs: { tests: readings.length, floorArea: echo(floorArea), limit: echo(limit) },
-        source: 'astm-f1869',
-        assumption: 'window of 60 to 72 h',
-      },
+      basis(
+        'measured',
+        `moisture.${fn}`,
+        'highest of gain / (exposedArea · exposure)',
+        'astm-f1869',
+        { tests: readings.length, floorArea, limit, gainError, exposedAreaError, exposureError },
+        'window of 60 to 72 h',
+      ),
     ],
   });
 }

@@ -1,6 +1,6 @@
+import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { LENGTH, TIME } from '../core/dimensions.ts';
-import { echo } from '../core/echo.ts';
 import type { Limits } from '../core/limits.ts';
 import type { Length, Quantity } from '../core/quantity.ts';
 import type { Range } from '../core/range.ts';
@@ -186,7 +186,8 @@ export function dryingTime<U extends TimeUnit>(input: DryingTimeInput<U>): Dryin
     return [{ rule: words, time: write(fn, answer.time_s, TIME, unit), orLonger: answer.orLonger, source }];
   });
   const times = rules.map((rule) => rule.time.value);
-  const inputs = { slabThickness: echo(slabThickness), drying, waterCement, below };
+  const assumption = drying === 'both sides' ? 'half the thickness, as if it dried to one side' : undefined;
+  const inputs = { slabThickness, drying, waterCement, below };
   return {
     range: { low: { value: Math.min(...times), unit }, high: { value: Math.max(...times), unit } },
     orLonger: below === 'wet ground' || rules.some((rule) => rule.orLonger),
@@ -209,14 +210,9 @@ export function dryingTime<U extends TimeUnit>(input: DryingTimeInput<U>): Dryin
           ]
         : []),
     ],
-    basis: rules.map(({ rule, source }, i) => ({
-      id: `rules.${i}`,
-      function: `moisture.${fn}`,
-      formula: rule,
-      inputs,
-      source,
-      ...(drying === 'both sides' && { assumption: 'half the thickness, as if it dried to one side' }),
-    })),
+    basis: rules.map(({ rule, source }, i) =>
+      basis(`rules.${i}`, `moisture.${fn}`, rule, source, inputs, assumption),
+    ),
   };
 }
 

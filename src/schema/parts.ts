@@ -73,6 +73,8 @@ export const shape = z.discriminatedUnion('shape', [
     tread: length,
     riser: length,
     nosingWrap: z.optional(length),
+    landings: z.optional(z.number()),
+    landing: z.optional(length),
     width: length,
   }),
   z.strictObject({ shape: z.literal('pad-sides'), ...piece, length, width: length, height: length }),

@@ -23,11 +23,13 @@ describe('a clinic: double broadcast with stairs and a cove base', () => {
     tread: inch(11),
     riser: inch(7),
     nosingWrap: inch(1),
+    landings: 2,
+    landing: inch(48),
     width: inch(44),
   } as const;
   const landings = { shape: 'rectangle', length: inch(44), width: inch(48), count: 2 } as const;
   const floor = { shape: 'rectangle', length: ft(40), width: ft(31) } as const;
-  const coated = area.takeOff({ add: [floor, stair, landings], unit: 'ft2' });
+  const coated = area.takeOff({ add: [floor, stair], unit: 'ft2' });
   const cove = area.takeOff({
     add: [{ shape: 'cove', length: ft(214), height: inch(4), radius: inch(1) }],
     unit: 'ft2',

@@ -10,8 +10,8 @@ const LAYERS = [
   ['core'],
   ['units', 'exact'],
   ['statistics'],
-  ['area', 'film', 'aggregate', 'mix', 'cure', 'climate', 'moisture', 'inspect', 'polish', 'safety'],
-  ['batch', 'order', 'schedule', 'price'],
+  ['area', 'film', 'aggregate', 'mix', 'cure', 'climate', 'moisture', 'polish', 'safety'],
+  ['batch', 'order', 'inspect', 'schedule', 'price'],
   ['plan'],
   ['messages', 'schema'],
 ];
