@@ -21,6 +21,7 @@ export { normalToleranceInterval } from './normalToleranceInterval.ts';
 export type { NormalToleranceInterval, NormalToleranceIntervalInput } from './normalToleranceInterval.ts';
 export { propagate } from './propagate.ts';
 export type { Propagated, PropagateInput, Sensitivity, WithUncertainty } from './propagate.ts';
+export type { Confidence, ReadingError } from './readingError.ts';
 export { readingsNeeded } from './readingsNeeded.ts';
 export type { ReadingsNeeded, ReadingsNeededInput } from './readingsNeeded.ts';
 export { sampleStandardDeviation } from './sampleStandardDeviation.ts';
