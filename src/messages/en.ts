@@ -2,6 +2,8 @@ import type { CautionCode } from '../core/caution.ts';
 
 /** The English words for every caution. A name in braces stands for the parameter of that name. */
 export const en: Readonly<Record<CautionCode, string>> = {
+  'beyond-fitted-points':
+    'The line is asked for at {at}, outside its points from {first} to {last}. Nothing shows that it goes on straight: what dries, cures or wears bends.',
   'mean-not-places':
     'The interval is about the mean. Single places may lie far outside it, and a floor often fails by its worst place.',
   'normal-readings-assumed':
