@@ -108,7 +108,11 @@ export const TEMPERATURE_DIFFERENCE: Dimension<TemperatureDifferenceUnit> = /* @
 );
 
 /** Base: 1. */
-export const SHARE: Dimension<ShareUnit> = /* @__PURE__ */ dimension('share', { '%': 0.01, fraction: 1 });
+export const SHARE: Dimension<ShareUnit> = /* @__PURE__ */ dimension('share', {
+  '%': 0.01,
+  fraction: 1,
+  ppm: 1e-6,
+});
 
 /** Base: m²/m³. */
 export const SPREAD_RATE: Dimension<SpreadRateUnit> = /* @__PURE__ */ dimension('spread rate', {
@@ -134,6 +138,8 @@ export const DENSITY: Dimension<DensityUnit> = /* @__PURE__ */ dimension('densit
   'lb/usgal': [453592370000, 3785411784],
   'lb/impgal': [45359237, 454609],
   'lb/ft3': [453592370000, 28316846592],
+  'mg/m3': 1e-6,
+  'ug/m3': 1e-9,
 });
 
 /** Base: Pa. */
