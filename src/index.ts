@@ -13,4 +13,5 @@ export * from './mix/index.ts';
 export * from './moisture/index.ts';
 export * from './order/index.ts';
 export * from './plan/index.ts';
+export * from './safety/index.ts';
 export * from './units/index.ts';

@@ -1,4 +1,4 @@
-import type { Basis } from './caution.ts';
+import type { Basis, Caution } from './caution.ts';
 import { echo } from './echo.ts';
 
 /**
@@ -21,4 +21,9 @@ export function basis(
     source,
     ...(assumption && { assumption }),
   };
+}
+
+/** Marks what rests on a source that was not read but is quoted from memory. */
+export function fromMemory<T extends Basis | Caution>(said: T): T {
+  return { ...said, status: 'memory' };
 }

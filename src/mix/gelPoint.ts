@@ -1,4 +1,4 @@
-import { basis } from '../core/basis.ts';
+import { basis, fromMemory } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { SHARE } from '../core/dimensions.ts';
 import { POSITIVE, type Limits } from '../core/limits.ts';
@@ -87,17 +87,20 @@ export function gelPoint<U extends ShareUnit>(input: GelPointInput<U>): GelPoint
       : [
           {
             code: 'never-gels',
-            severity: 'danger',
+            severity: 'caution',
             params: { leastIndex, mostIndex },
             source: 'flory-stockmayer',
+            status: 'memory',
           },
         ],
     basis: [
-      basis('resinConversion', 'mix.gelPoint', 'sqrt(index / ((fe − 1)(fa − 1)))', 'flory-stockmayer', {
-        resinFunctionality,
-        hardenerFunctionality,
-        index,
-      }),
+      fromMemory(
+        basis('resinConversion', 'mix.gelPoint', 'sqrt(index / ((fe − 1)(fa − 1)))', 'flory-stockmayer', {
+          resinFunctionality,
+          hardenerFunctionality,
+          index,
+        }),
+      ),
     ],
   };
 }

@@ -1,6 +1,7 @@
 import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { DENSITY, SHARE } from '../core/dimensions.ts';
+import { THINNER_IGNITES } from '../core/hazards.ts';
 import { NOT_NEGATIVE, PART_OR_WHOLE, POSITIVE } from '../core/limits.ts';
 import type { Density, Quantity, Share } from '../core/quantity.ts';
 import { fields, read, readOr, write } from '../core/read.ts';
@@ -87,7 +88,7 @@ export function thinnedMix<S extends ShareUnit, D extends DensityUnit>(
     vocAdded,
     voc: densityOf(voc_kgPerM3 / diluted + added_kgPerM3),
     cautions: [
-      { code: 'thinner-ignites', severity: 'danger', params: {}, source: 'common-practice' },
+      THINNER_IGNITES,
       { code: 'thinner-thins-film', severity: 'caution', params, source: 'common-practice' },
     ],
     basis: [

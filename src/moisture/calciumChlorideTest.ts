@@ -9,6 +9,8 @@ import { testsFor } from './count.ts';
 import { emissionOf } from './emission.ts';
 import { judgeWorst, testNotes, worstAssessment, type Reading, type WorstAssessment } from './worst.ts';
 
+const METHOD = { source: 'astm-f1869' } as const;
+
 /** One dish of calcium chloride under its dome. */
 export interface CalciumChlorideDish {
   /** What the dish gained. */
@@ -113,15 +115,15 @@ export function calciumChlorideTest<U extends VapourEmissionUnit>(
     limit: echo(limit),
     answer: (value) => write(fn, value, VAPOUR_EMISSION, limit.unit),
     base: limit_gm2d,
-    always: testNotes('astm-f1869'),
-    source: 'astm-f1869',
+    always: testNotes(METHOD),
+    method: METHOD,
     basis: [
       {
         id: 'measured',
         function: `moisture.${fn}`,
         formula: 'highest of gain / (exposedArea · exposure)',
         inputs: { tests: readings.length, floorArea: echo(floorArea), limit: echo(limit) },
-        source: 'astm-f1869',
+        ...METHOD,
         assumption: 'window of 60 to 72 h',
       },
     ],

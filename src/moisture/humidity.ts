@@ -33,7 +33,7 @@ export function assessHumidity<U extends ShareUnit>(
   limit: Quantity<U>,
   limitShare: number,
   readings: readonly Reading[],
-  more: Pick<WorstWords<U>, 'testsNeeded' | 'always' | 'basis' | 'source'>,
+  more: Pick<WorstWords<U>, 'testsNeeded' | 'always' | 'basis' | 'method'>,
 ): WorstAssessment<U> {
   const worst = judgeWorst(readings, limitShare, 1, more.testsNeeded ?? 1);
   return worstAssessment({

@@ -1,5 +1,6 @@
 import { LENGTH, TIME } from '../core/dimensions.ts';
 import { echo } from '../core/echo.ts';
+import { TEST_DUST } from '../core/hazards.ts';
 import { POSITIVE } from '../core/limits.ts';
 import type { Area, Length, Quantity, Share, Time } from '../core/quantity.ts';
 import { fields, read } from '../core/read.ts';
@@ -9,6 +10,8 @@ import { testsFor } from './count.ts';
 import { DEPTH_SHARE, type DryingSides } from './drying.ts';
 import { assessHumidity, readHumidity, readLimit, readProbeError } from './humidity.ts';
 import { testNotes, type Reading, type WorstAssessment } from './worst.ts';
+
+const METHOD = { source: 'astm-f2170', status: 'memory' } as const;
 
 /** One hole with its probe. */
 export interface HumidityProbe {
@@ -108,11 +111,8 @@ export function inSlabHumidityTest<U extends ShareUnit>(
   });
   return assessHumidity(fn, limit, limitShare, readings, {
     testsNeeded,
-    always: [
-      ...testNotes('astm-f2170'),
-      { code: 'silica-dust-from-testing', severity: 'danger', params: {}, source: 'common-practice' },
-    ],
-    source: 'astm-f2170',
+    always: [...testNotes(METHOD), TEST_DUST],
+    method: METHOD,
     basis: [
       {
         id: 'measured',
@@ -126,8 +126,8 @@ export function inSlabHumidityTest<U extends ShareUnit>(
           equilibration: echo(equilibration),
           limit: echo(limit),
         },
-        source: 'astm-f2170',
-        assumption: `holes at least ${share} of the slab deep, from memory of the method`,
+        ...METHOD,
+        assumption: `holes at least ${share} of the slab deep`,
       },
     ],
   });

@@ -8,6 +8,8 @@ import type { ShareUnit } from '../core/unitCodes.ts';
 import { assessHumidity, readHumidity, readLimit, readProbeError } from './humidity.ts';
 import { testNotes, type Reading, type WorstAssessment } from './worst.ts';
 
+const METHOD = { source: 'bs-8203', status: 'memory' } as const;
+
 /** One sealed box on the floor. */
 export interface HygrometerBox {
   /** What the hygrometer under the box reads. */
@@ -77,16 +79,15 @@ export function surfaceHygrometerTest<U extends ShareUnit>(
     return closed_s < longEnough_s ? { ...reading, doubts: ['equilibration-too-short'] } : reading;
   });
   return assessHumidity(fn, limit, limitShare, readings, {
-    always: testNotes('bs-8203'),
-    source: 'bs-8203',
+    always: testNotes(METHOD),
+    method: METHOD,
     basis: [
       {
         id: 'measured',
         function: `moisture.${fn}`,
         formula: 'highest relativeHumidity',
         inputs: { tests: readings.length, equilibration: echo(equilibration), limit: echo(limit) },
-        source: 'bs-8203',
-        assumption: 'the method is from memory',
+        ...METHOD,
       },
     ],
   });

@@ -88,13 +88,16 @@ export interface WorstWords<U extends string> {
   /** Cautions of the method itself. */
   readonly always: readonly Caution[];
   readonly basis: readonly Basis[];
-  /** Id of the method in the register of sources. */
-  readonly source: string;
+  /** The method in the register of sources. */
+  readonly method: Method;
 }
+
+/** A method by its id in the register of sources, and whether it is quoted from memory. */
+export type Method = Pick<Caution, 'source' | 'status'>;
 
 /** The assessment with its cautions. */
 export function worstAssessment<U extends string>(words: WorstWords<U>): WorstAssessment<U> {
-  const { worst, readings, testsNeeded, limit, answer, base, source } = words;
+  const { worst, readings, testsNeeded, limit, answer, base, method } = words;
   const { verdict, governing, usable, doubtful } = worst;
   const valueAt = (place: number) => (readings[place] as Reading).value;
   const measured = answer(valueAt(governing));
@@ -108,13 +111,13 @@ export function worstAssessment<U extends string>(words: WorstWords<U>): WorstAs
     code,
     severity,
     params: { ...params, ...more },
-    source,
+    ...method,
   });
   const plain = (code: CautionCode, more: Caution['params']): Caution => ({
     code,
     severity: 'caution',
     params: more,
-    source,
+    ...method,
   });
   const doubts = [...new Set(readings.flatMap((reading) => reading.doubts))].map((code) => {
     const places = readings.flatMap((reading, place) => (reading.doubts.includes(code) ? [place + 1] : []));
@@ -147,9 +150,9 @@ export function worstAssessment<U extends string>(words: WorstWords<U>): WorstAs
 }
 
 /** Notes that go with every moisture test of a floor. */
-export function testNotes(source: string): Caution[] {
+export function testNotes(method: Method): Caution[] {
   return [
     { code: 'service-climate', severity: 'note', params: {}, source: 'astm-f1869' },
-    { code: 'methods-not-converted', severity: 'note', params: {}, source },
+    { code: 'methods-not-converted', severity: 'note', params: {}, ...method },
   ];
 }
