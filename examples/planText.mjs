@@ -13,7 +13,15 @@ const mark = ({ field: quantity, step }) =>
   quantity.unit === 'in' && Number.isInteger(1 / step.value)
     ? formatQuantity({ quantity, locale, denominator: 1 / step.value })
     : field({ field: quantity });
-const range = ({ low, likely, high }) => `${q(low)} / ${q(likely)} / ${q(high)}`;
+/** A share to a tenth of a per cent. */
+const tenths = (quantity) => formatQuantity({ quantity, locale, decimals: 1 });
+/** Low, likely and high; one figure where they are the same. */
+const range = ({ low, likely, high }) => {
+  const ends = [low, likely, high].map((end) => q(end));
+  return new Set(ends).size === 1 ? ends[0] : ends.join(' / ');
+};
+/** So many of a thing. */
+const many = (number, one, more) => `${number} ${number === 1 ? one : more}`;
 /** A line of two columns and its source. */
 const line = (label, text, id) => `  ${label.padEnd(30)}${text}${id ? `   [${id}]` : ''}`;
 const heading = (text) => `\n${text}\n${'-'.repeat(text.length)}`;
@@ -22,18 +30,20 @@ const TREATMENT = { added: '+', deducted: '−', 'left-in': '·' };
 const REASON = { 'below-deduct-from': 'left in: below the deduct-from size' };
 
 function zoneLines({ name, takeOff }) {
-  const { gross, deducted, net, perimeter, items } = takeOff;
+  const { gross, deducted, net, perimeter, edges, items } = takeOff;
+  const both = ({ us, metric }) => `${q(us)} = ${q(metric)}`;
   const pieces = items.map((item) => {
-    const many = item.count > 1 ? ` × ${item.count}` : '';
+    const times = item.count > 1 ? ` × ${item.count}` : '';
     const why = item.reason ? `  ${REASON[item.reason]}` : '';
-    return line(`  ${TREATMENT[item.treatment]} ${item.name}${many}`, q(item.area), 'area.takeOff') + why;
+    return line(`  ${TREATMENT[item.treatment]} ${item.name}${times}`, q(item.area), 'area.takeOff') + why;
   });
   return [
     name,
     ...pieces,
-    line('gross − deducted', `${q(gross)} − ${q(deducted)}`, 'area.takeOff'),
+    ...(deducted.value > 0 ? [line('gross − deducted', `${q(gross)} − ${q(deducted)}`, 'area.takeOff')] : []),
     line('to be coated', q(net), 'area.takeOff'),
-    ...(perimeter ? [line('perimeter', `${q(perimeter.us)} = ${q(perimeter.metric)}`, 'area.takeOff')] : []),
+    ...(perimeter ? [line('perimeter', both(perimeter), 'area.takeOff')] : []),
+    ...(edges ? [line('edges to cut in', both(edges), 'area.takeOff')] : []),
   ];
 }
 
@@ -46,6 +56,9 @@ const LOSS = {
   'lost-batch': 'lost batches',
 };
 
+/** The name of a field as people say it. */
+const spaced = (name) => name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+
 function coatLines(coat, i) {
   const { amount, split, batches } = coat;
   const film = amount.cautions.some(({ code }) => code === 'pulled-tight') ? 'average, no film' : 'wet film';
@@ -56,7 +69,7 @@ function coatLines(coat, i) {
     line('  to be mixed', range(amount.volume), 'film.coatVolume'),
     line('    of it on the floor', range(amount.film), 'film.coatVolume'),
     ...amount.losses.map(({ cause, volume }) => line(`    ${LOSS[cause]}`, range(volume), 'film.coatVolume')),
-    ...(amount.driver ? [line('  widened most by', amount.driver, 'film.coatVolume')] : []),
+    ...(amount.driver ? [line('  widened most by the', spaced(amount.driver), 'film.coatVolume')] : []),
     line('covers, losses included', q(coat.spreadRate), 'film.spreadRate'),
     line(
       'parts',
@@ -80,18 +93,22 @@ function batchLines({ potLife, largest, clock }) {
 }
 
 /** One time of day, or the time since the first batch. */
-const time = ({ after, at }) => (at ? at.slice(11, 19) : `+${q(after, 3)}`);
+const time = ({ after, at }) =>
+  at ? at.slice(11, 19) : `+${formatQuantity({ quantity: after, locale, decimals: 1 })}`;
 /** The day and the offset of a clock that has them. */
 const day = ({ at }) =>
   at ? [line('  on', `${at.slice(0, 10)}, UTC${at.slice(19)}`, 'batch.batchClock')] : [];
 
 function clockLines({ batches, stagger, pacedBy, duration }) {
   const [{ marks = [] }] = batches;
-  const ratio = ({ off }) => (off ? ` (${q(off.low, 2)} to ${q(off.high, 2)} if misread)` : '');
+  const ratio = ({ off }) =>
+    off
+      ? ` (${tenths(off.atMarks)} off ratio at the line, ${tenths(off.low)} to ${tenths(off.high)} if misread)`
+      : '';
   return [
     line(
       'batches',
-      `${batches.length}, one every ${q(stagger)}, paced by the ${pacedBy}`,
+      batches.length > 1 ? `${batches.length}, one every ${q(stagger)}, paced by the ${pacedBy}` : '1 batch',
       'batch.batchClock',
     ),
     ...day(batches[0].start),
@@ -112,28 +129,37 @@ function clockLines({ batches, stagger, pacedBy, duration }) {
   ];
 }
 
-function purchaseLines({ material, need, packs }) {
+function purchaseLines({ material, need, spare, packs }) {
   const { low, likely, high } = packs.packs;
   return [
     material,
     line('need, low / likely / high', range(need), 'units.sum'),
     line('packs, low / likely / high', `${low} / ${likely} / ${high}`, 'order.packsToBuy'),
-    line('to buy', `${packs.buy} packs = ${q(packs.bought)}`, 'order.packsToBuy'),
-    line('will be left', range(packs.leftover), 'order.packsToBuy'),
+    ...(spare ? [line('spare asked for', `${q(spare, 3)} of the high need`, 'document: spare')] : []),
+    line('to buy', `${many(packs.buy, 'pack', 'packs')} = ${q(packs.bought)}`, 'order.packsToBuy'),
+    line('  spare, above the need', range(packs.leftover), 'order.packsToBuy'),
   ];
 }
 
-function climateLines({ dewPoint, dewPointMargin: margin }) {
+const VERDICT = {
+  meets: 'meets the margin asked for',
+  fails: 'fails the margin asked for',
+  undecided: 'undecided: the limit lies within what the instruments may be off',
+};
+
+function climateLines({ readings, dewPoint, dewPointMargin: margin }) {
+  const read = (label, quantity, error) =>
+    line(label, `${q(quantity, 3)}${error ? ` ± ${q(error, 2)}` : ''}`, 'document: readings');
   const within = margin.uncertainty ? ` ± ${q(margin.uncertainty, 2)}` : '';
   return [
+    read('air', readings.air, readings.airError),
+    read('relative humidity', readings.relativeHumidity, readings.relativeHumidityError),
+    read('slab', readings.surface, readings.surfaceError),
+    read('material in the pail', readings.material),
     line('dew point of the air', q(dewPoint, 3), 'climate.dewPoint'),
     line('slab less dew point', `${q(margin.measured, 3)}${within}`, 'climate.dewPointMargin'),
     line('asked for', q(margin.limit, 3), 'document: dewPointLimit'),
-    line(
-      'verdict',
-      `${margin.verdict} the margin asked for`.replace(/^undecided.*/, 'undecided: nobody can tell'),
-      'climate.dewPointMargin',
-    ),
+    line('verdict', VERDICT[margin.verdict], 'climate.dewPointMargin'),
   ];
 }
 

@@ -1,9 +1,10 @@
-import { DENSITY, MASS, SHARE, VOLUME } from '../core/dimensions.ts';
+import { MASS, SHARE, VOLUME } from '../core/dimensions.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import { monotone } from '../core/monotone.ts';
 import type { Density, Mass, Quantity, Share } from '../core/quantity.ts';
-import { fields, read, readOr, refuse, write } from '../core/read.ts';
+import { fields, read, readOr, write } from '../core/read.ts';
 import type { VolumeUnit } from '../core/unitCodes.ts';
+import { readDensities } from './densities.ts';
 
 /** Input of {@link binderForVoids}. */
 export interface BinderForVoidsInput<U extends VolumeUnit = VolumeUnit> {
@@ -50,14 +51,10 @@ export interface BinderForVoidsInput<U extends VolumeUnit = VolumeUnit> {
 export const binderForVoids = /* @__PURE__ */ monotone(
   { mass: '+', bulkDensity: '-', solidDensity: '+', excess: '+' },
   <U extends VolumeUnit>(input: BinderForVoidsInput<U>): Quantity<U> => {
-    const { mass, bulkDensity, solidDensity, excess, unit } = fields('binderForVoids', input);
+    const { mass, excess, unit } = fields('binderForVoids', input);
     const mass_kg = read('binderForVoids', 'mass', mass, MASS, POSITIVE);
-    const bulk_kgPerM3 = read('binderForVoids', 'bulkDensity', bulkDensity, DENSITY, POSITIVE);
-    const solid_kgPerM3 = read('binderForVoids', 'solidDensity', solidDensity, DENSITY, POSITIVE);
+    const [bulk_kgPerM3, solid_kgPerM3] = readDensities('binderForVoids', input);
     const excessShare = readOr(0, 'binderForVoids', 'excess', excess, SHARE, NOT_NEGATIVE);
-    if (bulk_kgPerM3 > solid_kgPerM3 * (1 + 1e-12)) {
-      refuse('binderForVoids', 'conflict', ['bulkDensity'], 'no denser than without voids', bulkDensity);
-    }
     const voids_m3 = Math.max(mass_kg / bulk_kgPerM3 - mass_kg / solid_kgPerM3, 0);
     return write('binderForVoids', voids_m3 * (1 + excessShare), VOLUME, unit);
   },

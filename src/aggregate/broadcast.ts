@@ -7,7 +7,7 @@ import { SAND_DUST } from '../core/hazards.ts';
 import { PART, PART_OR_WHOLE, POSITIVE } from '../core/limits.ts';
 import type { Direction } from '../core/monotone.ts';
 import type { Area, Density, Length, MassPerArea, Share } from '../core/quantity.ts';
-import type { LikelyRange, Ranged } from '../core/range.ts';
+import { readRange, type LikelyRange, type Ranged } from '../core/range.ts';
 import { fields, read, readOr, refuse, write } from '../core/read.ts';
 import { readUnit } from '../core/readPlain.ts';
 import type { LengthUnit, MassUnit } from '../core/unitCodes.ts';
@@ -69,13 +69,13 @@ const CLOSEST_RANDOM = 0.64;
  * m_k = A \, m_A \qquad m_s = A \, (m_t - m_A) \qquad d = w + \frac{m_A}{\rho_s} \qquad \phi = \frac{m_A / \rho_s}{d}
  * ```
  * @units area, masses per area, shares, length, density, each a value or a range; answers masses, lengths and a share.
- * @validRange every input above 0; retained no more than thrown, retainedShare up to 100 %, screenLoss from 0 % to below
+ * @validRange every input above 0; retained no more than thrown, though ranges of both may overlap; retainedShare up to 100 %, screenLoss from 0 % to below
  * 100 %.
  * @accuracy Exact up to round-off: relative error below 2e-15. Sweepings that are weighed settle what was kept.
  * @source common-practice, definition
  * @param input - Area, sand, film, and the units wanted.
  * @returns Masses, thickness and share of grains, each as a range.
- * @throws An `InputError` that names the field; `conflict` where the floor would keep more than was thrown.
+ * @throws An `InputError` that names the field; `conflict` where the floor would surely keep more than was thrown.
  * @example
  * ```ts
  * import * as aggregate from 'coating-math/aggregate';
@@ -101,6 +101,7 @@ export function broadcast<U extends MassUnit, T extends LengthUnit>(
   if (retained !== undefined && retainedShare !== undefined) {
     refuse('broadcast', 'conflict', ['retainedShare'], 'left out beside retained', retainedShare);
   }
+  checkKept(input);
   const given = withMiddles(input);
   const range = <V extends string>(
     part: (layer: Layer) => number,
@@ -159,6 +160,16 @@ const GROWS: Readonly<Record<keyof Throw, Direction>> = {
   solidDensity: '-',
 };
 
+/** Refuses what surely keeps more than was thrown. */
+function checkKept({ thrown, retained }: BroadcastInput): void {
+  if (retained === undefined) return;
+  const most_kgPerM2 = readRange('broadcast', 'thrown', thrown, MASS_PER_AREA, POSITIVE).high;
+  const kept = readRange('broadcast', 'retained', retained, MASS_PER_AREA, POSITIVE);
+  if (kept.low > most_kgPerM2 * (1 + 1e-9)) {
+    refuse('broadcast', 'conflict', ['retained'], 'no more than thrown', retained);
+  }
+}
+
 /** One broadcast in base units. */
 interface Layer {
   readonly thrown_kg: number;
@@ -174,18 +185,17 @@ function layerOf(values: Throw): Layer {
   const { area, thrown, retained, retainedShare, screenLoss, resinThickness, solidDensity } = values;
   const area_m2 = read('broadcast', 'area', area, AREA, POSITIVE);
   const thrown_kgPerM2 = read('broadcast', 'thrown', thrown, MASS_PER_AREA, POSITIVE);
-  const retained_kgPerM2 =
+  const kept_kgPerM2 =
     retainedShare === undefined
       ? read('broadcast', 'retained', retained, MASS_PER_AREA, POSITIVE)
       : thrown_kgPerM2 * read('broadcast', 'retainedShare', retainedShare, SHARE, PART_OR_WHOLE);
-  if (retained_kgPerM2 > thrown_kgPerM2 * (1 + 1e-9)) {
-    refuse('broadcast', 'conflict', ['retained'], 'no more than thrown', retained);
-  }
+  // Ranges may overlap, but no floor keeps more than was thrown on it.
+  const retained_kgPerM2 = Math.min(kept_kgPerM2, thrown_kgPerM2);
   const rejected = readOr(0, 'broadcast', 'screenLoss', screenLoss, SHARE, PART);
   const resin_m = read('broadcast', 'resinThickness', resinThickness, LENGTH, POSITIVE);
   const solid_kgPerM3 = read('broadcast', 'solidDensity', solidDensity, DENSITY, POSITIVE);
 
-  const swept_kg = area_m2 * Math.max(thrown_kgPerM2 - retained_kgPerM2, 0);
+  const swept_kg = area_m2 * (thrown_kgPerM2 - retained_kgPerM2);
   const sand_m = retained_kgPerM2 / solid_kgPerM3;
   return {
     thrown_kg: area_m2 * thrown_kgPerM2,

@@ -1,10 +1,11 @@
 import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
-import { DENSITY, MASS, SHARE, VOLUME } from '../core/dimensions.ts';
+import { MASS, SHARE, VOLUME } from '../core/dimensions.ts';
 import { POSITIVE } from '../core/limits.ts';
 import type { Density, Mass, Quantity, Volume } from '../core/quantity.ts';
-import { fields, read, refuse, write } from '../core/read.ts';
+import { fields, read, write } from '../core/read.ts';
 import type { VolumeUnit } from '../core/unitCodes.ts';
+import { readDensities } from './densities.ts';
 
 /** Input of {@link mortarYield}. */
 export interface MortarYieldInput<U extends VolumeUnit = VolumeUnit> {
@@ -77,13 +78,10 @@ export function mortarYield<U extends VolumeUnit>(input: MortarYieldInput<U>): M
   const { binder, sand, bulkDensity, solidDensity, unit } = fields('mortarYield', input);
   const binder_m3 = read('mortarYield', 'binder', binder, VOLUME, POSITIVE);
   const sand_kg = read('mortarYield', 'sand', sand, MASS, POSITIVE);
-  const bulk_m3 = sand_kg / read('mortarYield', 'bulkDensity', bulkDensity, DENSITY, POSITIVE);
-  const solid_m3 = sand_kg / read('mortarYield', 'solidDensity', solidDensity, DENSITY, POSITIVE);
-  if (solid_m3 > bulk_m3 * (1 + 1e-12)) {
-    refuse('mortarYield', 'conflict', ['bulkDensity'], 'no denser than without voids', bulkDensity);
-  }
+  const [bulk_kgPerM3, solid_kgPerM3] = readDensities('mortarYield', input);
 
-  const voidFree_m3 = binder_m3 + solid_m3;
+  const bulk_m3 = sand_kg / bulk_kgPerM3;
+  const voidFree_m3 = binder_m3 + sand_kg / solid_kgPerM3;
   const missing_m3 = Math.max(bulk_m3 - voidFree_m3, 0);
   // Round-off of a mix that just fills its voids is not a want of resin.
   const isShort = missing_m3 > 1e-12 * bulk_m3;

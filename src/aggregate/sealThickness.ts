@@ -1,9 +1,10 @@
-import { DENSITY, LENGTH, MASS_PER_AREA } from '../core/dimensions.ts';
+import { LENGTH, MASS_PER_AREA } from '../core/dimensions.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import { monotone } from '../core/monotone.ts';
 import type { Density, Length, MassPerArea, Quantity } from '../core/quantity.ts';
-import { fields, read, readOr, refuse, write } from '../core/read.ts';
+import { fields, read, readOr, write } from '../core/read.ts';
 import type { LengthUnit } from '../core/unitCodes.ts';
+import { readDensities } from './densities.ts';
 
 /** Input of {@link sealThickness}. */
 export interface SealThicknessInput<U extends LengthUnit = LengthUnit> {
@@ -55,18 +56,11 @@ export interface SealThicknessInput<U extends LengthUnit = LengthUnit> {
 export const sealThickness = /* @__PURE__ */ monotone(
   { retained: '+', bulkDensity: '-', solidDensity: '+', resinThickness: '-', filmAbove: '+' },
   <U extends LengthUnit>(input: SealThicknessInput<U>): Quantity<U> => {
-    const { retained, bulkDensity, solidDensity, resinThickness, filmAbove, unit } = fields(
-      'sealThickness',
-      input,
-    );
+    const { retained, resinThickness, filmAbove, unit } = fields('sealThickness', input);
     const retained_kgPerM2 = read('sealThickness', 'retained', retained, MASS_PER_AREA, POSITIVE);
-    const bulk_kgPerM3 = read('sealThickness', 'bulkDensity', bulkDensity, DENSITY, POSITIVE);
-    const solid_kgPerM3 = read('sealThickness', 'solidDensity', solidDensity, DENSITY, POSITIVE);
+    const [bulk_kgPerM3, solid_kgPerM3] = readDensities('sealThickness', input);
     const resin_m = read('sealThickness', 'resinThickness', resinThickness, LENGTH, NOT_NEGATIVE);
     const above_m = readOr(0, 'sealThickness', 'filmAbove', filmAbove, LENGTH, NOT_NEGATIVE);
-    if (bulk_kgPerM3 > solid_kgPerM3 * (1 + 1e-12)) {
-      refuse('sealThickness', 'conflict', ['bulkDensity'], 'no denser than without voids', bulkDensity);
-    }
     const voids_m = retained_kgPerM2 / bulk_kgPerM3 - retained_kgPerM2 / solid_kgPerM3;
     return write('sealThickness', Math.max(voids_m - resin_m, 0) + above_m, LENGTH, unit);
   },

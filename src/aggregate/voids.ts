@@ -1,9 +1,9 @@
-import { DENSITY, SHARE } from '../core/dimensions.ts';
-import { POSITIVE } from '../core/limits.ts';
+import { SHARE } from '../core/dimensions.ts';
 import { monotone } from '../core/monotone.ts';
 import type { Density, Quantity } from '../core/quantity.ts';
-import { fields, read, refuse, write } from '../core/read.ts';
+import { fields, write } from '../core/read.ts';
 import type { ShareUnit } from '../core/unitCodes.ts';
+import { readDensities } from './densities.ts';
 
 /** Input of {@link voids}. */
 export interface VoidsInput<U extends ShareUnit = ShareUnit> {
@@ -45,13 +45,8 @@ export interface VoidsInput<U extends ShareUnit = ShareUnit> {
 export const voids = /* @__PURE__ */ monotone(
   { bulkDensity: '-', solidDensity: '+' },
   <U extends ShareUnit>(input: VoidsInput<U>): Quantity<U> => {
-    const { bulkDensity, solidDensity, unit } = fields('voids', input);
-    const bulk_kgPerM3 = read('voids', 'bulkDensity', bulkDensity, DENSITY, POSITIVE);
-    const solid_kgPerM3 = read('voids', 'solidDensity', solidDensity, DENSITY, POSITIVE);
-    const voidShare = 1 - bulk_kgPerM3 / solid_kgPerM3;
-    if (voidShare < -1e-12) {
-      refuse('voids', 'conflict', ['bulkDensity'], 'no denser than without voids', bulkDensity);
-    }
-    return write('voids', Math.max(voidShare, 0), SHARE, unit);
+    const { unit } = fields('voids', input);
+    const [bulk_kgPerM3, solid_kgPerM3] = readDensities('voids', input);
+    return write('voids', Math.max(1 - bulk_kgPerM3 / solid_kgPerM3, 0), SHARE, unit);
   },
 );

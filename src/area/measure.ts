@@ -97,9 +97,10 @@ const FORMS: { readonly [N in ShapeName]: Form<Extract<Shape, { shape: N }>> } =
     edge: (shape) => polygonPerimeter({ ...shape, unit: 'm' }).value,
   },
   stair: {
-    sizes: ['steps', 'risers', 'tread', 'riser', 'nosingWrap', 'width'],
+    sizes: ['steps', 'risers', 'tread', 'riser', 'nosingWrap', 'landings', 'landing', 'width'],
     area: (shape) => stairArea({ ...shape, ...SQUARE_METRES }),
-    edge: ({ steps, risers = steps, tread, riser }) => 2 * (steps * metres(tread) + risers * metres(riser)),
+    edge: ({ steps, risers = steps, tread, riser, landings = 0, landing }) =>
+      2 * (steps * metres(tread) + risers * metres(riser) + landings * metres(landing)),
   },
   'pad-sides': {
     sizes: ['length', 'width', 'height'],

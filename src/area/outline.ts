@@ -1,7 +1,7 @@
 import { LENGTH } from '../core/dimensions.ts';
 import type { InputPath } from '../core/InputError.ts';
 import { refuse } from '../core/read.ts';
-import { readList, readUnit } from '../core/readPlain.ts';
+import { readList, readObject, readUnit } from '../core/readPlain.ts';
 import type { LengthUnit } from '../core/unitCodes.ts';
 import { isSimple } from './isSimple.ts';
 
@@ -57,8 +57,8 @@ export function readOutline(fn: string, { corners, holes = [] }: OutlineInput): 
     const start = end;
     for (let i = 0; i < points.length; i++) {
       const point = points[i];
-      if (!isPoint(point)) {
-        refuse(fn, 'wrong-type', [...path, 'points', i], 'a corner as [x, y], both finite', point);
+      if (!isCorner(point)) {
+        refuse(fn, 'wrong-type', [...path, 'points', i], CORNER_WORDS, point);
       }
       // Taken from the first corner before anything is multiplied: far from the origin nothing is lost.
       const [originX, originY] = corners.points[0] as Point;
@@ -82,15 +82,18 @@ export function readOutline(fn: string, { corners, holes = [] }: OutlineInput): 
 
 /** One unit of the coordinates in metres; refuses what has not the form of corners. */
 function readScale(fn: string, corners: Corners | undefined, path: InputPath): number {
-  const points = (corners as Partial<Corners> | null | undefined)?.points;
+  const { unit, points } = readObject(fn, path.at(-1) as string, corners, path.slice(0, -1));
   if (!Array.isArray(points)) {
-    const code = corners === undefined ? 'missing' : 'wrong-type';
-    refuse(fn, code, path, 'corners as { unit, points }', corners);
+    const code = (points as unknown) === undefined ? 'missing' : 'wrong-type';
+    refuse(fn, code, [...path, 'points'], 'a list of corners', points);
   }
-  return readUnit(fn, 'unit', corners?.unit, LENGTH, path);
+  return readUnit(fn, 'unit', unit, LENGTH, path);
 }
 
+/** What a corner must be, for a message. */
+export const CORNER_WORDS = 'a corner as [x, y], both finite';
+
 /** Whether a corner is two finite numbers. */
-function isPoint(point: unknown): point is Point {
+export function isCorner(point: unknown): point is Point {
   return Array.isArray(point) && point.length === 2 && Number.isFinite(point[0]) && Number.isFinite(point[1]);
 }

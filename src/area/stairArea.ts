@@ -18,23 +18,28 @@ export interface StairAreaInput<U extends AreaUnit = AreaUnit> {
   readonly riser: Length;
   /** What the coat goes around and under the nosing of each tread. None where not given. */
   readonly nosingWrap?: Length | undefined;
-  /** Width of the stair. */
+  /** Number of landings; goes with `landing`. */
+  readonly landings?: number | undefined;
+  /** Length of each landing in the direction of walking; goes with `landings`. */
+  readonly landing?: Length | undefined;
+  /** Width of the stair and of its landings. */
   readonly width: Length;
   /** Unit of the answer. */
   readonly unit: U;
 }
 
 /**
- * Area of a stair: treads, risers and what wraps around the nosings. Treads alone would miss two fifths of it.
+ * Area of a stair: treads, risers, what wraps around the nosings, and landings. Treads alone would miss two fifths of
+ * its steps.
  *
  * @formula
  * ```math
- * A = \left( n_t \, (t + w) + n_r \, r \right) b
+ * A = \left( n_t \, (t + w) + n_r \, r + n_l \, l \right) b
  * ```
  * @units counts, lengths; answers area.
- * @validRange steps and risers whole numbers of 1 or more; tread, riser and width above 0; nosingWrap 0 or more.
- * Landings are rectangles of their own.
- * @monotone tread +, riser +, nosingWrap +, width +
+ * @validRange steps, risers and landings whole numbers of 1 or more; tread, riser, landing and width above 0;
+ * nosingWrap 0 or more. A landing wider than the stair, as at a half turn, is a `rectangleArea`.
+ * @monotone tread +, riser +, nosingWrap +, landing +, width +
  * @accuracy Exact up to round-off: relative error below 1e-15.
  * @source common-practice
  * @param input - Counts, lengths and the unit wanted.
@@ -56,15 +61,22 @@ export interface StairAreaInput<U extends AreaUnit = AreaUnit> {
  * ```
  */
 export const stairArea = /* @__PURE__ */ monotone(
-  { tread: '+', riser: '+', nosingWrap: '+', width: '+' },
+  { tread: '+', riser: '+', nosingWrap: '+', landing: '+', width: '+' },
   <U extends AreaUnit>(input: StairAreaInput<U>): Quantity<U> => {
     const { steps, risers = steps, tread, riser, nosingWrap, width, unit } = fields('stairArea', input);
+    const { landings, landing } = input;
     const treadCount = readCount('stairArea', 'steps', steps);
     const riserCount = readCount('stairArea', 'risers', risers);
     const tread_m = read('stairArea', 'tread', tread, LENGTH, POSITIVE);
     const riser_m = read('stairArea', 'riser', riser, LENGTH, POSITIVE);
     const wrap_m = readOr(0, 'stairArea', 'nosingWrap', nosingWrap, LENGTH, NOT_NEGATIVE);
+    const landings_m =
+      landings === undefined && landing === undefined
+        ? 0
+        : readCount('stairArea', 'landings', landings) *
+          read('stairArea', 'landing', landing, LENGTH, POSITIVE);
     const width_m = read('stairArea', 'width', width, LENGTH, POSITIVE);
-    return write('stairArea', (treadCount * (tread_m + wrap_m) + riserCount * riser_m) * width_m, AREA, unit);
+    const flights_m = treadCount * (tread_m + wrap_m) + riserCount * riser_m;
+    return write('stairArea', (flights_m + landings_m) * width_m, AREA, unit);
   },
 );

@@ -2,11 +2,11 @@ import { attempt } from '../core/attempt.ts';
 import { basis } from '../core/basis.ts';
 import type { Basis, Caution, CautionCode } from '../core/caution.ts';
 import { AREA, LENGTH } from '../core/dimensions.ts';
-import { InputError, type InputIssue } from '../core/InputError.ts';
+import type { InputIssue } from '../core/InputError.ts';
 import { inside } from '../core/inside.ts';
 import { NOT_NEGATIVE } from '../core/limits.ts';
 import type { Area, Quantity } from '../core/quantity.ts';
-import { fields, readOr, refuse, write } from '../core/read.ts';
+import { fields, readOr, refuse, refuseAll, write } from '../core/read.ts';
 import type { AreaUnit } from '../core/unitCodes.ts';
 import { measure, type Measured } from './measure.ts';
 import type { Shape, ShapeName } from './shape.ts';
@@ -113,8 +113,7 @@ export function takeOff<U extends AreaUnit>(input: TakeOffInput<U>): TakeOff<U> 
   const issues: InputIssue[] = [];
   const added = readPieces('add', add, issues);
   const others = readPieces('deduct', deduct, issues);
-  const [first, ...rest] = issues;
-  if (first) throw new InputError([first, ...rest]);
+  refuseAll(issues);
   if (added.length === 0) refuse('takeOff', 'out-of-range', ['add'], 'at least one shape', add);
 
   const isLarge = ({ area_m2 }: Measured) => area_m2 >= from_m2 * (1 - 1e-12);

@@ -23,7 +23,7 @@ export interface ClockPail<L extends LengthUnit = LengthUnit> {
   readonly pail: Pail;
   /** Smallest step that can be read on it. */
   readonly graduation: Length;
-  /** How far a part may be off against the first, from the instructions. Not judged where not given. */
+  /** How far a part may be off against the first, from the instructions. Where not given, the caution says how far it is. */
   readonly ratioTolerance?: Share | undefined;
   /** Unit of the marks. */
   readonly unit: L;
@@ -237,8 +237,7 @@ export function batchClock<
       discardAt: time(start_s + pace.potLife_s),
     };
   });
-  const fits = cycle_s <= pace.usable_s * (1 + 1e-12);
-  const { remedies, cautions } = batchCautions(fn, fits, cycle_s, pace);
+  const { remedies, cautions } = batchCautions(fn, cycle_s, pace);
   const markCautions =
     full !== rest && division === 'full and rest' ? [...full.cautions, ...rest.cautions] : rest.cautions;
   return {

@@ -1,14 +1,14 @@
 import { basis } from '../core/basis.ts';
 import { echo } from '../core/echo.ts';
 import type { Basis } from '../core/caution.ts';
-import { AREA, LENGTH, TIME, VOLUME } from '../core/dimensions.ts';
+import { AREA, LENGTH, SHARE, TIME, VOLUME } from '../core/dimensions.ts';
 import { readInstant } from '../core/instant.ts';
 import type { InputPath } from '../core/InputError.ts';
-import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
+import { ANY, NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import type { Quantity } from '../core/quantity.ts';
 import { fields, read } from '../core/read.ts';
 import { readCount, readObjects, readName, readObject } from '../core/readPlain.ts';
-import type { PailMark } from '../mix/pailMarks.ts';
+import type { PailMark, RatioOff } from '../mix/pailMarks.ts';
 import type { PartVolume } from '../mix/parts.ts';
 import type { ClockBatch, ClockTime } from './batchClock.ts';
 
@@ -99,11 +99,22 @@ function measureStep(fn: string, { name, volume }: PartVolume, path: InputPath):
   return { code: 'measure', params: { name: readName(fn, 'name', name, path), volume } };
 }
 
-/** A part to be poured up to its mark. */
-function fillStep(fn: string, { name, mark }: PailMark, path: InputPath): BatchStep {
-  const { field } = readObject(fn, 'mark', mark, path);
+/** A part to be poured up to its mark, with what the mark does to its ratio. */
+function fillStep(fn: string, { name, mark, off }: PailMark, path: InputPath): BatchStep {
+  const { field, step } = readObject(fn, 'mark', mark, path);
   read(fn, 'field', field, LENGTH, NOT_NEGATIVE, [...path, 'mark']);
-  return { code: 'fill-to-mark', params: { name: readName(fn, 'name', name, path), mark: field } };
+  read(fn, 'step', step, LENGTH, POSITIVE, [...path, 'mark']);
+  const ratio = off === undefined ? {} : readOff(fn, off, path);
+  const params = { name: readName(fn, 'name', name, path), mark: field, step, ...ratio };
+  return { code: 'fill-to-mark', params };
+}
+
+/** How far a part may come out against the first. */
+function readOff(fn: string, off: RatioOff, path: InputPath): { readonly [K in keyof RatioOff]: Quantity } {
+  const { atMarks, low, high } = readObject(fn, 'off', off, path);
+  const shares = { atMarks, low, high };
+  for (const [key, share] of Object.entries(shares)) read(fn, key, share, SHARE, ANY, [...path, 'off']);
+  return shares;
 }
 
 /** A time on the clock, and its moment where there is one. */

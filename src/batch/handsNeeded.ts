@@ -66,11 +66,11 @@ export function handsNeeded<U extends TimeUnit>(input: HandsNeededInput<U>): Han
   const given = fields(fn, input);
   const pace = readPace(fn, given);
   const area_m2 = read(fn, 'batchArea', given.batchArea, AREA, POSITIVE);
-  const placing_s = Math.max(0, pace.usable_s - pace.ready_s);
-  const fits = placing_s > 0;
-  const { remedies, cautions } = batchCautions(fn, fits, pace.ready_s, pace);
+  const { placing_s } = pace;
+  // With hands enough every batch fits that leaves any time for placing: what must fit is the rest.
+  const { remedies, cautions } = batchCautions(fn, pace.ready_s, pace);
   return {
-    ...(fits && { hands: countUp(fn, area_m2 / (pace.placingRate * placing_s)) }),
+    ...(placing_s > 0 && { hands: countUp(fn, area_m2 / (pace.placingRate * placing_s)) }),
     placingTime: write(fn, placing_s, TIME, given.unit),
     remedies,
     cautions,

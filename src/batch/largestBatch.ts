@@ -38,7 +38,7 @@ export interface LargestBatch<
   A extends AreaUnit = AreaUnit,
   T extends TimeUnit = TimeUnit,
 > {
-  /** The largest batch, and what to measure: rounded down. 0 where no batch fits. */
+  /** The largest batch, and what to measure: rounded down. 0 where no batch fits, or less than one step. */
   readonly volume: FieldValue<V>;
   /** What keeps it from being larger. */
   readonly limitedBy: BatchLimit;
@@ -106,9 +106,8 @@ export function largestBatch<V extends VolumeUnit, A extends AreaUnit, T extends
   const step_m3 = read(fn, 'measuringStep', measuringStep, VOLUME, POSITIVE);
   const strip_m2 = readOptional(fn, 'strip', strip, AREA, POSITIVE);
 
-  const placing_s = Math.max(0, pace.usable_s - pace.ready_s);
   const limits: readonly (readonly [BatchLimit, number])[] = [
-    ['pot life', (placing_s * pace.placingRate) / laid],
+    ['pot life', (pace.placing_s * pace.placingRate) / laid],
     ['pail', pail_m3],
     ['stated volume', pace.statedFor_m3],
   ];
@@ -117,20 +116,27 @@ export function largestBatch<V extends VolumeUnit, A extends AreaUnit, T extends
   const cycle_s = pace.ready_s + area_m2 / pace.placingRate;
 
   const volume = write(fn, volume_m3, VOLUME, units.volume, ['units', 'volume']);
-  const step = write(fn, step_m3, VOLUME, units.volume, ['units', 'volume']).value;
+  const step = write(fn, step_m3, VOLUME, units.volume, ['units', 'volume']);
+  const field = toField(volume, step.value, 'down');
   const areaIn = (m2: number) => write(fn, m2, AREA, units.area, ['units', 'area']);
   const area = areaIn(area_m2);
   const time = (seconds: number) => write(fn, seconds, TIME, units.time, ['units', 'time']);
-  const { remedies, cautions } = batchCautions(fn, placing_s > 0, cycle_s, pace);
+  const { remedies, cautions } = batchCautions(fn, cycle_s, pace);
+  const belowStep: Caution = {
+    code: 'batch-below-measuring-step',
+    severity: 'caution',
+    params: { largest: volume, step },
+    source: 'common-practice',
+  };
   return {
-    volume: toField(volume, step, 'down'),
+    volume: field,
     limitedBy,
     area,
     ...(strip_m2 !== undefined && { strips: toField(area, areaIn(strip_m2).value, 'down') }),
     cycle: time(cycle_s),
     usable: time(pace.usable_s),
     remedies,
-    cautions,
+    cautions: pace.placing_s > 0 && field.field.value === 0 ? [...cautions, belowStep] : cautions,
     basis: [
       basis(
         'volume',

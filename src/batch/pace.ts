@@ -1,4 +1,4 @@
-import type { Caution } from '../core/caution.ts';
+import type { Caution, CautionCode } from '../core/caution.ts';
 import { SHARE, TIME, VOLUME, WORK_RATE } from '../core/dimensions.ts';
 import { echo } from '../core/echo.ts';
 import { SKIN_AND_EYES } from '../core/hazards.ts';
@@ -34,6 +34,8 @@ export interface BasePace {
   readonly usable_s: number;
   /** From the start of mixing until placing begins. */
   readonly ready_s: number;
+  /** What is left for placing; 0 where nothing is, or no more than round-off. */
+  readonly placing_s: number;
   /** How long the mixer is busy with a batch: mixing and carrying, not standing. */
   readonly mixer_s: number;
   readonly placingRate: number;
@@ -54,12 +56,15 @@ export function readPace(fn: string, pace: Pace): BasePace {
   const induction_s = readOr(0, fn, 'induction', induction, TIME, NOT_NEGATIVE);
   const mix_s = read(fn, 'mixTime', mixTime, TIME, POSITIVE);
   const carry_s = read(fn, 'carryTime', carryTime, TIME, NOT_NEGATIVE);
+  const usable_s = potLife_s * share;
+  const ready_s = mix_s + induction_s + carry_s;
   return {
     potLife_s,
     statedFor: echo(statedFor),
     statedFor_m3,
-    usable_s: potLife_s * share,
-    ready_s: mix_s + induction_s + carry_s,
+    usable_s,
+    ready_s,
+    placing_s: ready_s < usable_s * (1 - 1e-12) ? usable_s - ready_s : 0,
     mixer_s: mix_s + carry_s,
     placingRate: read(fn, 'placingRate', placingRate, WORK_RATE, POSITIVE),
   };
@@ -73,36 +78,37 @@ export type Remedy =
   | 'faster mixing'
   | 'slower hardener by the instructions';
 
-/** Any of them helps; the first cost least. */
-const REMEDIES: readonly Remedy[] = [
-  'smaller batch',
-  'more hands',
+/** What helps where even mixing and carrying take too long: neither hands nor a smaller batch change that. */
+const MIXING_REMEDIES: readonly Remedy[] = [
   'cooler material',
   'faster mixing',
   'slower hardener by the instructions',
 ];
 
-/** What can be done about a batch, nothing where it fits, and the cautions of mixing it. */
+/** Any of them helps; the first cost least. */
+const REMEDIES: readonly Remedy[] = ['smaller batch', 'more hands', ...MIXING_REMEDIES];
+
+/** What can be done about a batch of this cycle, nothing where it fits, and the cautions of mixing it. */
 export function batchCautions(
   fn: string,
-  fits: boolean,
-  needed_s: number,
+  cycle_s: number,
   pace: BasePace,
 ): { readonly remedies: readonly Remedy[]; readonly cautions: readonly Caution[] } {
   const minutes = (seconds: number): Quantity<'min'> => write(fn, seconds, TIME, 'min');
-  const short: Caution = {
-    code: 'pot-life-too-short',
+  const short = (code: CautionCode, needed_s: number): Caution => ({
+    code,
     severity: 'caution',
     params: { needed: minutes(needed_s), usable: minutes(pace.usable_s) },
     source: 'common-practice',
-  };
+  });
   const params = { statedFor: pace.statedFor, potLife: minutes(pace.potLife_s) };
-  return {
-    remedies: fits ? [] : REMEDIES,
-    cautions: [
-      ...(fits ? [] : [short]),
-      { code: 'heat-in-the-pail', severity: 'danger', params, source: 'ufc-3-190-06' },
-      SKIN_AND_EYES,
-    ],
-  };
+  const always: readonly Caution[] = [
+    { code: 'heat-in-the-pail', severity: 'danger', params, source: 'ufc-3-190-06' },
+    SKIN_AND_EYES,
+  ];
+  if (pace.placing_s === 0) {
+    return { remedies: MIXING_REMEDIES, cautions: [short('no-time-to-place', pace.ready_s), ...always] };
+  }
+  if (cycle_s <= pace.usable_s * (1 + 1e-12)) return { remedies: [], cautions: always };
+  return { remedies: REMEDIES, cautions: [short('pot-life-too-short', cycle_s), ...always] };
 }

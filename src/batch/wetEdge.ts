@@ -83,14 +83,24 @@ export function wetEdge<T extends TimeUnit, L extends LengthUnit, R extends Work
   if (!(limit_s > 0)) refuse(fn, 'conflict', ['margin'], 'shorter than openTime', margin);
   const strip_s = (width_m * depth_m) / rate_m2PerS;
   const time = (seconds: number) => write(fn, seconds, TIME, units.time, ['units', 'time']);
+  const verdict = judge(limit_s - strip_s, 0, limit_s);
+  const strip = time(strip_s);
+  const limit = time(limit_s);
+  const widest_m = (limit_s * rate_m2PerS) / depth_m;
+  const widestFront = write(fn, widest_m, LENGTH, units.length, ['units', 'length']);
+  const rateNeeded = write(fn, (width_m * depth_m) / limit_s, WORK_RATE, units.rate, ['units', 'rate']);
+  const params = { strip, limit, widestFront, rateNeeded };
   return {
-    verdict: judge(limit_s - strip_s, 0, limit_s),
-    measured: time(strip_s),
-    limit: time(limit_s),
+    verdict,
+    measured: strip,
+    limit,
     gap: time(limit_s - strip_s),
-    widestFront: write(fn, (limit_s * rate_m2PerS) / depth_m, LENGTH, units.length, ['units', 'length']),
-    rateNeeded: write(fn, (width_m * depth_m) / limit_s, WORK_RATE, units.rate, ['units', 'rate']),
-    cautions: [],
+    widestFront,
+    rateNeeded,
+    cautions:
+      verdict === 'meets'
+        ? []
+        : [{ code: 'wet-edge-closes', severity: 'caution', params, source: 'common-practice' }],
     basis: [
       basis('measured', 'batch.wetEdge', 'frontWidth · stripDepth / rate', 'common-practice', {
         frontWidth,

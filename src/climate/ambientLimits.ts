@@ -1,4 +1,5 @@
-import { judge, type Assessment, type Verdict } from '../core/assessment.ts';
+import { judge, worstOf, type Assessment, type Verdict } from '../core/assessment.ts';
+import { basis } from '../core/basis.ts';
 import type { Basis, Caution, CautionCode } from '../core/caution.ts';
 import { SHARE, TEMPERATURE_DIFFERENCE } from '../core/dimensions.ts';
 import { echo } from '../core/echo.ts';
@@ -111,20 +112,18 @@ export function ambientLimits(input: AmbientLimitsInput): AmbientLimits {
           ? []
           : [{ code: CODE[of], severity: 'caution', params, source: 'common-practice' }],
       basis: [
-        {
-          id: `${of}.${end}`,
-          function: `climate.${fn}`,
-          formula: end === 'least' ? 'reading − limit' : 'limit − reading',
-          inputs: { reading: echo(given[of] as Quantity), limit: echo(limit.given) },
-          source: 'common-practice',
-        },
+        basis(
+          `${of}.${end}`,
+          `climate.${fn}`,
+          end === 'least' ? 'reading − limit' : 'limit − reading',
+          'common-practice',
+          { reading: given[of], limit: limit.given },
+        ),
       ],
     };
   });
-  const verdicts = findings.map((finding) => finding.verdict);
   return {
-    verdict:
-      verdicts.find((one) => one === 'fails') ?? verdicts.find((one) => one === 'undecided') ?? 'meets',
+    verdict: worstOf(findings.map((finding) => finding.verdict)),
     findings,
     cautions: findings.flatMap((finding) => finding.cautions),
     basis: findings.flatMap((finding) => finding.basis),

@@ -27,8 +27,9 @@ export type ClosedReason =
       readonly end: 'least' | 'most';
     }
   | {
-      /** The floor is going the wrong way. */
+      /** The floor is going the wrong way, or may be. */
       readonly code: 'slab-trend';
+      readonly verdict: Verdict;
     }
   | {
       /** Laid now, the film would still be sensitive when the margin is lost, or when nothing more is known. */
@@ -58,8 +59,8 @@ interface Search {
   readonly toLay_K: number;
   /** Unit in which the margin to lay was given. */
   readonly unit: TemperatureDifferenceUnit;
-  /** Whether the floor goes the wrong way from a reading to the next. */
-  readonly goesWrong: (i: number) => boolean;
+  /** What is said of the way of the floor from a reading to the next. */
+  readonly wayOf: (i: number) => Verdict;
   /** When laying may start. */
   readonly open: readonly Span[];
   /** When the margin holds that the film asks for. */
@@ -89,7 +90,7 @@ export function closedReadings(search: Search): ClosedReading[] {
 
 /** What speaks against laying at the reading itself: margin, limits of the product, and the way of the floor. */
 function reasonsOnTheSpot(
-  { fn, series, intervals, limits, toLay_K, unit, goesWrong }: Search,
+  { fn, series, intervals, limits, toLay_K, unit, wayOf }: Search,
   i: number,
 ): ClosedReason[] {
   const reasons: ClosedReason[] = [];
@@ -104,7 +105,8 @@ function reasonsOnTheSpot(
   });
   // Before a gap and at the end only the way to the reading is known.
   const way = intervals[i] ? i : i - 1;
-  if (intervals[way] && goesWrong(way)) reasons.push({ code: 'slab-trend' });
+  const trend = intervals[way] ? wayOf(way) : 'meets';
+  if (trend !== 'meets') reasons.push({ code: 'slab-trend', verdict: trend });
   return reasons;
 }
 

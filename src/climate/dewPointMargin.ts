@@ -1,4 +1,5 @@
 import { judge, type Assessment } from '../core/assessment.ts';
+import { basis } from '../core/basis.ts';
 import type { Caution } from '../core/caution.ts';
 import { SHARE, TEMPERATURE_DIFFERENCE } from '../core/dimensions.ts';
 import { echo } from '../core/echo.ts';
@@ -79,8 +80,7 @@ export function dewPointMargin<U extends TemperatureDifferenceUnit>(
   const uncertainty = inLimitUnit(uncertainty_K);
   const dewPoint = writeTemperature(fn, dewPoint_C, surface.unit);
   const asked = echo(limit);
-  const on = echo(surface);
-  const params = { margin: measured, limit: asked, uncertainty, surface: on, dewPoint };
+  const params = { margin: measured, limit: asked, uncertainty, surface: echo(surface), dewPoint };
   const about = (code: Caution['code'], severity: Caution['severity']): Caution => ({
     code,
     severity,
@@ -99,20 +99,18 @@ export function dewPointMargin<U extends TemperatureDifferenceUnit>(
       about('dew-margin-now-only', 'note'),
     ],
     basis: [
-      {
-        id: 'dewPoint',
-        function: 'climate.dewPoint',
-        formula: 'p_s(dewPoint) = relativeHumidity · p_s(air), over liquid water',
-        inputs: { air: echo(air), relativeHumidity: echo(relativeHumidity) },
-        source: 'iapws-r7-97',
-      },
-      {
-        id: 'measured',
-        function: `climate.${fn}`,
-        formula: 'surface − dewPoint, to be at least the limit',
-        inputs: { surface: on, dewPoint, limit: asked },
-        source: 'mil-hdbk-1110',
-      },
+      basis(
+        'dewPoint',
+        'climate.dewPoint',
+        'p_s(dewPoint) = relativeHumidity · p_s(air), by Murphy and Koop below −0.0088 °C',
+        'iapws-r7-97',
+        { air, relativeHumidity },
+      ),
+      basis('measured', `climate.${fn}`, 'surface − dewPoint, to be at least the limit', 'mil-hdbk-1110', {
+        surface,
+        dewPoint,
+        limit,
+      }),
     ],
   };
 }

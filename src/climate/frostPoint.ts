@@ -51,7 +51,7 @@ export const frostPoint = /* @__PURE__ */ monotone(
     const air_C = readTemperature('frostPoint', 'air', air, CLIMATE);
     const humidity = read('frostPoint', 'relativeHumidity', relativeHumidity, SHARE, PART_OR_WHOLE);
     const pressure_Pa = humidity * pressureOverWater(air_C);
-    if (pressure_Pa > pressureOverIce(ICE.most)) {
+    if (pressure_Pa > pressureOverIce(ICE.below)) {
       refuse(
         'frostPoint',
         'conflict',

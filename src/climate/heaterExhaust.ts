@@ -1,3 +1,4 @@
+import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { MASS } from '../core/dimensions.ts';
 import { echo } from '../core/echo.ts';
@@ -82,14 +83,9 @@ export function heaterExhaust<U extends MassUnit>(input: HeaterExhaustInput<U>):
   const carbonDioxide = write(fn, perMole * carbon * (CARBON + 2 * OXYGEN), MASS, unit);
 
   const params = { fuel, burnt: echo(burnt), water, carbonDioxide };
-  const basis = (id: string, formula: string): Basis => ({
-    id,
-    function: `climate.${fn}`,
-    formula,
-    inputs: { fuel, burnt: echo(burnt) },
-    source: 'stoichiometry',
-    assumption: `complete combustion of C${carbon}H${hydrogen}`,
-  });
+  const assumption = `complete combustion of C${carbon}H${hydrogen}`;
+  const by = (id: string, formula: string) =>
+    basis(id, `climate.${fn}`, formula, 'stoichiometry', { fuel, burnt }, assumption);
   return {
     water,
     carbonDioxide,
@@ -98,8 +94,8 @@ export function heaterExhaust<U extends MassUnit>(input: HeaterExhaustInput<U>):
       { code: 'blush-from-heater', severity: 'caution', params, source: 'sspc-blush-2005' },
     ],
     basis: [
-      basis('water', 'burnt · (y/2) · M(H2O) / M(CxHy)'),
-      basis('carbonDioxide', 'burnt · x · M(CO2) / M(CxHy)'),
+      by('water', 'burnt · (y/2) · M(H2O) / M(CxHy)'),
+      by('carbonDioxide', 'burnt · x · M(CO2) / M(CxHy)'),
     ],
   };
 }

@@ -1,17 +1,21 @@
+import type { Verdict } from '../core/assessment.ts';
+import { basis } from '../core/basis.ts';
 import type { Basis, Caution, CautionCode } from '../core/caution.ts';
 import { TEMPERATURE_DIFFERENCE, TIME } from '../core/dimensions.ts';
 import { echo } from '../core/echo.ts';
 import { writeInstant, type Instant } from '../core/instant.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import type { Quantity, TemperatureDifference, Time } from '../core/quantity.ts';
-import { fields, read, write } from '../core/read.ts';
+import { fields, read, readOr, write } from '../core/read.ts';
 import { readKey } from '../core/readPlain.ts';
 import { closedReadings, type ClosedReading } from './closedReadings.ts';
 import { readLimits, type LayingLimits } from './conditions.ts';
 import { drySpans } from './film.ts';
 import { readErrors, type InstrumentErrors } from './instruments.ts';
+import { TEMPERATURE_ERROR } from './limits.ts';
 import { readSeries, spansOf, type ClimateReading } from './series.ts';
 import { intersect, joined, lastNotAbove, lineReader, moment, type Interval } from './spans.ts';
+import { CONDENSATION, OUTGASSING, trendOf, type Trend } from './trend.ts';
 
 /** What the floor must be doing while it is laid. */
 export type LayingTrend = 'falling or steady' | 'rising';
@@ -32,6 +36,8 @@ export interface LayingWindowsInput extends InstrumentErrors {
   readonly limits?: LayingLimits | undefined;
   /** What the floor must be doing while it is laid, where the product asks for it; left out, cautions name what it does. */
   readonly trend?: LayingTrend | undefined;
+  /** A change of the floor between two readings that the thermometer cannot tell from none. */
+  readonly changeError?: TemperatureDifference | undefined;
 }
 
 /** A time in which laying may start, and the film then stays above the dew point for as long as it must. */
@@ -70,9 +76,9 @@ export interface LayingWindows {
   readonly basis: readonly Basis[];
 }
 
-const TRENDS: Readonly<Record<LayingTrend, (change_K: number) => boolean>> = {
-  'falling or steady': (change_K) => change_K <= 0,
-  rising: (change_K) => change_K > 0,
+const TRENDS: Readonly<Record<LayingTrend, Readonly<Record<Trend, Verdict>>>> = {
+  'falling or steady': OUTGASSING,
+  rising: CONDENSATION,
 };
 
 /**
@@ -118,8 +124,9 @@ const TRENDS: Readonly<Record<LayingTrend, (change_K: number) => boolean>> = {
  */
 export function layingWindows(input: LayingWindowsInput): LayingWindows {
   const fn = 'layingWindows';
-  const { readings, longestGap, marginToLay, marginWhileSensitive, sensitiveFor, trend } = fields(fn, input);
-  const gap_ms = read(fn, 'longestGap', longestGap, TIME, POSITIVE) * 1000;
+  const { readings, longestGap, marginToLay, marginWhileSensitive, sensitiveFor, trend, changeError } =
+    fields(fn, input);
+  const gap_ms = read(fn, 'longestGap', longestGap, TIME, POSITIVE) * 1000 * (1 + 1e-12);
   const toLay_K = read(fn, 'marginToLay', marginToLay, TEMPERATURE_DIFFERENCE, NOT_NEGATIVE);
   const after_K = read(
     fn,
@@ -129,7 +136,8 @@ export function layingWindows(input: LayingWindowsInput): LayingWindows {
     NOT_NEGATIVE,
   );
   const limits = input.limits === undefined ? [] : readLimits(fn, input.limits);
-  const suits = trend === undefined ? undefined : TRENDS[readKey(fn, 'trend', trend, TRENDS)];
+  const rule = trend === undefined ? undefined : TRENDS[readKey(fn, 'trend', trend, TRENDS)];
+  const blind_K = readOr(0, fn, 'changeError', changeError, TEMPERATURE_DIFFERENCE, TEMPERATURE_ERROR);
   const series = readSeries(fn, readings, limits, readErrors(fn, input), sensitiveFor);
   const { at, ms, surface_C, margin } = series;
 
@@ -137,14 +145,14 @@ export function layingWindows(input: LayingWindowsInput): LayingWindows {
     const [from, to] = [ms[i], ms[i + 1]] as [number, number];
     return to - from > gap_ms ? undefined : { from, to };
   });
-  const change_K = (i: number) => (surface_C[i + 1] as number) - (surface_C[i] as number);
-  const goesWrong = (i: number) => suits !== undefined && !suits(change_K(i));
+  const trendAt = (i: number) => trendOf((surface_C[i + 1] as number) - (surface_C[i] as number), blind_K);
+  const wayOf = (i: number) => rule?.[trendAt(i)] ?? 'meets';
 
   const dry = drySpans(series, spansOf(intervals, margin, after_K));
   const open = [
     spansOf(intervals, margin, toLay_K),
     ...series.limits.map((room) => spansOf(intervals, room, 0)),
-    joined(intervals, (interval, i) => (goesWrong(i) ? undefined : interval)),
+    joined(intervals, (interval, i) => (wayOf(i) === 'meets' ? interval : undefined)),
     dry.filter(({ from, startBy }) => from <= startBy).map(({ from, startBy }) => ({ from, to: startBy })),
   ]
     .reduce(intersect)
@@ -159,7 +167,7 @@ export function layingWindows(input: LayingWindowsInput): LayingWindows {
     limits,
     toLay_K,
     unit: marginToLay.unit,
-    goesWrong,
+    wayOf,
     open,
     dry,
     instant,
@@ -176,17 +184,37 @@ export function layingWindows(input: LayingWindowsInput): LayingWindows {
   const gaps = intervals.flatMap((interval, i): ReadingGap[] =>
     interval ? [] : [{ from: at[i] as Instant, to: at[i + 1] as Instant }],
   );
-  const trends = (Object.keys(TRENDS) as LayingTrend[]).filter((way) => {
-    const spans = joined(intervals, (interval, i) => (TRENDS[way](change_K(i)) ? interval : undefined));
+  /** Whether a window is open somewhere while a rule is not met, where none was asked for. */
+  const breaks = (way: LayingTrend) => {
+    const spans = joined(intervals, (interval, i) =>
+      TRENDS[way][trendAt(i)] === 'meets' ? undefined : interval,
+    );
     return trend === undefined && intersect(spans, open).some(({ from, to }) => from < to);
-  });
+  };
   return {
     windows,
     ...(windows.length > 0 && { latestStart: windows.at(-1)?.until }),
     closed,
     gaps,
-    cautions: cautionsOf(windows.length, gaps.length, echo(longestGap), trends),
-    basis: basisOf(fn, input),
+    cautions: cautionsOf(windows.length, gaps.length, echo(longestGap), breaks),
+    basis: [
+      basis(
+        'windows',
+        `climate.${fn}`,
+        'marginToLay at the start, marginWhileSensitive until the sensitive time has passed',
+        'mil-hdbk-1110',
+        {
+          marginToLay,
+          marginWhileSensitive,
+          longestGap,
+          sensitiveFor,
+          limits: input.limits,
+          trend,
+          changeError,
+        },
+        'straight lines between readings',
+      ),
+    ],
   };
 }
 
@@ -194,7 +222,7 @@ function cautionsOf(
   windows: number,
   gaps: number,
   longestGap: Time,
-  trends: readonly LayingTrend[],
+  breaks: (way: LayingTrend) => boolean,
 ): Caution[] {
   const about = (code: CautionCode, severity: Caution['severity'], source = 'mil-hdbk-1110'): Caution => ({
     code,
@@ -205,25 +233,10 @@ function cautionsOf(
   return [
     ...(windows === 0 ? [about('no-laying-window', 'caution')] : []),
     ...(gaps > 0 ? [about('gap-in-readings', 'caution')] : []),
-    ...(trends.includes('rising') ? [about('window-on-rising-slab', 'caution', 'jpcl-blistering-2007')] : []),
-    ...(trends.includes('falling or steady') ? [about('window-on-falling-slab', 'caution')] : []),
+    ...(breaks('falling or steady')
+      ? [about('window-on-rising-slab', 'caution', 'jpcl-blistering-2007')]
+      : []),
+    ...(breaks('rising') ? [about('window-on-falling-slab', 'caution')] : []),
     about('measure-before-laying', 'note'),
-  ];
-}
-
-function basisOf(fn: string, { marginToLay, marginWhileSensitive, longestGap }: LayingWindowsInput): Basis[] {
-  return [
-    {
-      id: 'windows',
-      function: `climate.${fn}`,
-      formula: 'marginToLay at the start, marginWhileSensitive until the sensitive time has passed',
-      inputs: {
-        marginToLay: echo(marginToLay),
-        marginWhileSensitive: echo(marginWhileSensitive),
-        longestGap: echo(longestGap),
-      },
-      source: 'mil-hdbk-1110',
-      assumption: 'straight lines between readings',
-    },
   ];
 }

@@ -32,7 +32,8 @@ export function marginOf(
   }
   if (errors.relativeHumidity >= humidity) {
     const expected = 'smaller than the humidity that was read';
-    refuse(fn, 'conflict', ['relativeHumidityError'], expected, errors.relativeHumidity);
+    const percent = Number((errors.relativeHumidity * 100).toPrecision(12));
+    refuse(fn, 'conflict', ['relativeHumidityError'], expected, { value: percent, unit: '%' });
   }
   const wet_C = dewPointOf(fn, air_C + errors.air, Math.min(1, humidity + errors.relativeHumidity), path);
   const dry_C = dewPointOf(fn, air_C - errors.air, humidity - errors.relativeHumidity, path);

@@ -1,12 +1,11 @@
 import { PRESSURE } from '../core/dimensions.ts';
-import { POSITIVE } from '../core/limits.ts';
 import { monotone } from '../core/monotone.ts';
 import type { Pressure, Quantity, Temperature } from '../core/quantity.ts';
 import { fields, read, write } from '../core/read.ts';
 import { readFlag } from '../core/readPlain.ts';
 import { AT_ZERO_CELSIUS, readTemperature } from '../core/temperature.ts';
 import type { PressureUnit } from '../core/unitCodes.ts';
-import { CLIMATE } from './limits.ts';
+import { AIR_PRESSURE, CLIMATE } from './limits.ts';
 import { pressureOverWater } from './vapour.ts';
 
 /** Input of {@link sealedPoreRise}. */
@@ -31,7 +30,7 @@ export interface SealedPoreRiseInput<U extends PressureUnit = PressureUnit> {
  * \Delta p = p \left(\frac{T_{to}}{T_{from}} - 1\right) \; \bigl[\, + \, p_s(t_{to}) - p_s(t_{from}) \,\bigr]_{wet}
  * ```
  * @units temperatures (in kelvin), pressure; answers pressure, signed.
- * @validRange temperatures from −100 to 100 °C; pressure above 0.
+ * @validRange temperatures from −100 to 100 °C; pressure from 20 to 120 kPa.
  * @monotone from -, to +, pressure none
  * @accuracy An ideal gas; the vapour within 0.009 %. The vapour in the pore is counted into its pressure at the start.
  * No published figure: a ratio of temperatures and a difference of vapour pressures.
@@ -58,7 +57,7 @@ export const sealedPoreRise = /* @__PURE__ */ monotone(
     const { from, to, pressure, wet, unit } = fields('sealedPoreRise', input);
     const from_C = readTemperature('sealedPoreRise', 'from', from, CLIMATE);
     const to_C = readTemperature('sealedPoreRise', 'to', to, CLIMATE);
-    const pressure_Pa = read('sealedPoreRise', 'pressure', pressure, PRESSURE, POSITIVE);
+    const pressure_Pa = read('sealedPoreRise', 'pressure', pressure, PRESSURE, AIR_PRESSURE);
     const vapour_Pa = readFlag('sealedPoreRise', 'wet', wet)
       ? pressureOverWater(to_C) - pressureOverWater(from_C)
       : 0;

@@ -1,7 +1,7 @@
 import type { Verdict } from '../core/assessment.ts';
+import { basis } from '../core/basis.ts';
 import type { Basis, Caution, CautionCode } from '../core/caution.ts';
 import { TEMPERATURE_DIFFERENCE, TIME } from '../core/dimensions.ts';
-import { echo } from '../core/echo.ts';
 import { readInstant, type Instant } from '../core/instant.ts';
 import type { Quantity, Temperature, TemperatureDifference } from '../core/quantity.ts';
 import { fields, readOr, refuse, write } from '../core/read.ts';
@@ -9,6 +9,7 @@ import { readObject } from '../core/readPlain.ts';
 import { readTemperature } from '../core/temperature.ts';
 import type { TemperatureDifferenceUnit } from '../core/unitCodes.ts';
 import { CLIMATE, TEMPERATURE_ERROR } from './limits.ts';
+import { CONDENSATION, OUTGASSING, trendOf, type Trend } from './trend.ts';
 
 /** The temperature of the floor at a time. */
 export interface SurfaceReading {
@@ -30,9 +31,6 @@ export interface SlabTrendInput<U extends TemperatureDifferenceUnit = Temperatur
   readonly unit: U;
 }
 
-/** Which way the floor is going. */
-export type Trend = 'rising' | 'steady' | 'falling' | 'undecided';
-
 /** Where the temperature of a floor is going, and what two rules that contradict each other say of it. */
 export interface SlabTrend<U extends TemperatureDifferenceUnit = TemperatureDifferenceUnit> {
   /** Which way; undecided where the change is smaller than the instrument can tell. */
@@ -50,19 +48,6 @@ export interface SlabTrend<U extends TemperatureDifferenceUnit = TemperatureDiff
   /** Where the figures come from. */
   readonly basis: readonly Basis[];
 }
-
-const OUTGASSING: Readonly<Record<Trend, Verdict>> = {
-  rising: 'fails',
-  steady: 'meets',
-  falling: 'meets',
-  undecided: 'undecided',
-};
-const CONDENSATION: Readonly<Record<Trend, Verdict>> = {
-  rising: 'meets',
-  steady: 'fails',
-  falling: 'fails',
-  undecided: 'undecided',
-};
 
 /**
  * Whether the floor is warming or cooling, with the two findings that follow from it and pull in opposite ways.
@@ -139,21 +124,14 @@ export function slabTrend<U extends TemperatureDifferenceUnit>(input: SlabTrendI
     condensation: CONDENSATION[trend],
     cautions: cautions[trend],
     basis: [
-      {
-        id: 'change',
-        function: `climate.${fn}`,
-        formula: 'later − earlier',
-        inputs: { earlier: echo(earlier.surface), later: echo(later.surface) },
-        source: 'mil-hdbk-1110',
-        assumption: 'the rule of a falling or steady slab is from memory of concrete practice',
-      },
+      basis(
+        'change',
+        `climate.${fn}`,
+        'later − earlier',
+        'mil-hdbk-1110',
+        { earlier: earlier.surface, later: later.surface, changeError },
+        'the rule of a falling or steady slab is from memory of concrete practice',
+      ),
     ],
   };
-}
-
-/** The round-off of temperatures counts as no change. */
-function trendOf(change_K: number, blind_K: number): Trend {
-  if (Math.abs(change_K) <= 3e-10) return blind_K > 0 ? 'undecided' : 'steady';
-  if (Math.abs(change_K) <= blind_K) return 'undecided';
-  return change_K > 0 ? 'rising' : 'falling';
 }

@@ -31,3 +31,11 @@ export function judge(gap: number, uncertainty: number, scale: number): Verdict 
   if (gap >= uncertainty - slack) return 'meets';
   return gap <= -uncertainty + (uncertainty > 0 ? slack : 0) ? 'fails' : 'undecided';
 }
+
+/** From the best to the worst. */
+export const VERDICTS: readonly Verdict[] = ['meets', 'undecided', 'fails'];
+
+/** The worst of several verdicts; nothing to judge meets. */
+export function worstOf(verdicts: readonly Verdict[]): Verdict {
+  return verdicts.reduce((a, b) => (VERDICTS.indexOf(b) > VERDICTS.indexOf(a) ? b : a), 'meets');
+}

@@ -1,4 +1,4 @@
-import type { Basis, Caution } from './caution.ts';
+import type { Basis, Caution, Cited } from './caution.ts';
 import { echo } from './echo.ts';
 
 /**
@@ -9,7 +9,7 @@ export function basis(
   id: string,
   fn: string,
   formula: string,
-  source: string,
+  source: string | Cited,
   inputs: object,
   assumption?: string,
 ): Basis {
@@ -18,7 +18,7 @@ export function basis(
     function: fn,
     formula,
     inputs: echo(inputs) as Readonly<Record<string, unknown>>,
-    source,
+    ...(typeof source === 'string' ? { source } : source),
     ...(assumption && { assumption }),
   };
 }

@@ -3,7 +3,7 @@ import type { Basis, Caution } from '../core/caution.ts';
 import { TIME } from '../core/dimensions.ts';
 import { POSITIVE } from '../core/limits.ts';
 import type { Quantity, Time } from '../core/quantity.ts';
-import { fields, read, refuse } from '../core/read.ts';
+import { fields, read, refuse, write } from '../core/read.ts';
 import { writeTemperature } from '../core/temperature.ts';
 import type { TemperatureUnit } from '../core/unitCodes.ts';
 import { readTimeRule, type BaseRule, type TimeRule } from './timeRule.ts';
@@ -68,8 +68,11 @@ export function temperatureForTime<U extends TemperatureUnit>(
   const { rule, time, unit } = fields(fn, input);
   const base = readTimeRule(fn, 'rule', rule);
   const needed_s = read(fn, 'time', time, TIME, POSITIVE);
-  if (base.seconds(base.from) < needed_s * (1 - 1e-12)) {
-    refuse(fn, 'out-of-range', ['time'], 'no longer than at the cold end of the rule', time);
+  const longest_s = base.seconds(base.from);
+  if (longest_s < needed_s * (1 - 1e-12)) {
+    const longest = Number(write(fn, longest_s, TIME, time.unit, ['time', 'unit']).value.toPrecision(6));
+    const expected = `no longer than the ${String(longest)} ${time.unit} at the cold end of the rule`;
+    refuse(fn, 'out-of-range', ['time'], expected, time);
   }
   return {
     temperature: writeTemperature(fn, warmestWith(base, needed_s), unit),

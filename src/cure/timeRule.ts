@@ -4,7 +4,7 @@ import { MOLAR_ENERGY, TEMPERATURE_DIFFERENCE, TIME } from '../core/dimensions.t
 import type { InputPath } from '../core/InputError.ts';
 import { ABSOLUTE, POSITIVE } from '../core/limits.ts';
 import type { MolarEnergy, Temperature, TemperatureDifference, Time } from '../core/quantity.ts';
-import { read, refuse } from '../core/read.ts';
+import { read, refuse, refuseAll, show } from '../core/read.ts';
 import { readChoice, readObjects, readObject } from '../core/readPlain.ts';
 import { readTemperature } from '../core/temperature.ts';
 import { arrheniusFactor, ZERO_CELSIUS } from './arrheniusFactor.ts';
@@ -97,13 +97,15 @@ function readTable(fn: string, table: TimeTable, path: InputPath): BaseRule {
   const points = readObjects(fn, 'points', table.points, 2, path).map((point, i) =>
     readPoint(fn, point, [...path, 'points', i]),
   );
-  points.forEach((point, i) => {
-    const colder = points[i - 1];
-    if (colder && !(point.celsius > colder.celsius && point.seconds <= colder.seconds)) {
-      const order = 'warmer than the point before it, with a time no longer';
-      refuse(fn, 'conflict', [...path, 'points', i], order, table.points[i]);
-    }
-  });
+  refuseAll(
+    points.flatMap((point, i) => {
+      const colder = points[i - 1];
+      if (!colder || (point.celsius > colder.celsius && point.seconds <= colder.seconds)) return [];
+      const expected = 'warmer than the point before it, with a time no longer';
+      const received = show(table.points[i]);
+      return [{ code: 'conflict' as const, function: fn, path: [...path, 'points', i], expected, received }];
+    }),
+  );
   const seconds = (celsius: number) => {
     const i = Math.max(
       1,

@@ -4,6 +4,7 @@ import { monotone } from '../core/monotone.ts';
 import type { Area, Length, Quantity, Share, Volume } from '../core/quantity.ts';
 import { fields, read, readOr, refuse, write } from '../core/read.ts';
 import type { LengthUnit } from '../core/unitCodes.ts';
+import { filmAbovePeaks } from './filmAbovePeaks.ts';
 
 /** Input of {@link appliedThickness}. */
 export interface AppliedThicknessInput<U extends LengthUnit = LengthUnit> {
@@ -60,7 +61,7 @@ export const appliedThickness = /* @__PURE__ */ monotone(
     const residueShare = readOr(0, 'appliedThickness', 'residue', residue, SHARE, PART);
     const texture_m = readOr(0, 'appliedThickness', 'textureDepth', textureDepth, LENGTH, NOT_NEGATIVE);
     const tools_m3 = readOr(0, 'appliedThickness', 'toolLoad', toolLoad, VOLUME, NOT_NEGATIVE);
-    const film_m = ((volume_m3 - tools_m3) * (1 - residueShare)) / area_m2 - texture_m;
+    const film_m = filmAbovePeaks(volume_m3 - tools_m3, area_m2, residueShare, texture_m);
     // Round-off of nothing is no film.
     if (!(film_m > 1e-12 * texture_m)) {
       refuse('appliedThickness', 'conflict', ['volume'], 'more than texture and tools take', volume);

@@ -6,8 +6,8 @@ import { NOT_NEGATIVE, PART, PART_OR_WHOLE, POSITIVE } from '../core/limits.ts';
 import type { Direction } from '../core/monotone.ts';
 import type { Area, Length, Quantity, Share, SpreadRate, Volume } from '../core/quantity.ts';
 import type { LikelyRange, Ranged } from '../core/range.ts';
-import { fields, read, readOr, refuse, write } from '../core/read.ts';
-import { readUnit } from '../core/readPlain.ts';
+import { fields, read, readOr, refuseAll, show, write } from '../core/read.ts';
+import { readFlag, readUnit } from '../core/readPlain.ts';
 import type { LengthUnit, VolumeUnit } from '../core/unitCodes.ts';
 
 /** Input of {@link coatVolume}. Give one of `wetThickness`, `dryThickness` and `spreadRate`. */
@@ -154,6 +154,7 @@ export function coatVolume<U extends VolumeUnit, T extends LengthUnit>(
 ): CoatVolume<U, T> {
   const { unit, thicknessUnit, spreadRate, pulledTight } = fields('coatVolume', input);
   readUnit('coatVolume', 'thicknessUnit', thicknessUnit, LENGTH);
+  if (pulledTight !== undefined) readFlag('coatVolume', 'pulledTight', pulledTight);
   checkFilm(input);
   const given = withMiddles(input);
   const range = <V extends VolumeUnit | LengthUnit>(formula: (coat: Coat) => Quantity<V>) =>
@@ -200,24 +201,31 @@ export function coatVolume<U extends VolumeUnit, T extends LengthUnit>(
 }
 
 /** Refuses a coat without a film, with two, or with a loss that its rate holds already. */
-function checkFilm(input: CoatVolumeInput): void {
+export function checkFilm(input: Partial<CoatVolumeInput>): void {
   const has = (key: keyof CoatVolumeInput) => input[key] !== undefined;
-  const no = (key: keyof CoatVolumeInput, expected: string) =>
-    refuse('coatVolume', has(key) ? 'conflict' : 'missing', [key], expected, input[key]);
-  const films = (['wetThickness', 'dryThickness', 'spreadRate'] as const).filter(has);
-  const [one, two] = films;
-  if (!one) no('wetThickness', 'given, or dryThickness, or spreadRate');
-  if (two) no(two, `left out beside ${String(one)}`);
-  if (has('solidsByVolume') !== has('dryThickness')) no('solidsByVolume', 'given with dryThickness only');
-  if (!has('spreadRate')) {
-    if (has('pulledTight')) no('pulledTight', 'given with spreadRate only');
-    return;
+  const [one, ...more] = (['wetThickness', 'dryThickness', 'spreadRate'] as const).filter(has);
+  const wrong: [keyof CoatVolumeInput, string][] = more.map((film) => [
+    film,
+    `left out beside ${String(one)}`,
+  ]);
+  if (!one) wrong.push(['wetThickness', 'given, or dryThickness, or spreadRate']);
+  if (has('solidsByVolume') !== has('dryThickness')) {
+    wrong.push(['solidsByVolume', 'given with dryThickness only']);
   }
-  if (has('textureDepth')) no('textureDepth', 'left out: the spread rate holds it');
-  if (has('porosity')) no('porosity', 'left out: the spread rate holds it');
-  if (has('pulledTight') && typeof input.pulledTight !== 'boolean') {
-    refuse('coatVolume', 'wrong-type', ['pulledTight'], 'true or false', input.pulledTight);
-  }
+  if (has('spreadRate')) {
+    for (const drunk of (['textureDepth', 'porosity'] as const).filter(has)) {
+      wrong.push([drunk, 'left out: the spread rate holds it']);
+    }
+  } else if (input.pulledTight === true) wrong.push(['pulledTight', 'given with spreadRate only']);
+  refuseAll(
+    wrong.map(([key, expected]) => ({
+      code: has(key) ? 'conflict' : 'missing',
+      function: 'coatVolume',
+      path: [key],
+      expected,
+      received: show(input[key]),
+    })),
+  );
 }
 
 /** The three values alone. */

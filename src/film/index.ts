@@ -8,6 +8,8 @@ export { areaCovered } from './areaCovered.ts';
 export type { AreaCoveredInput } from './areaCovered.ts';
 export { coatVolume } from './coatVolume.ts';
 export type { CoatLoss, CoatVolume, CoatVolumeInput, LossCause, LossKind } from './coatVolume.ts';
+export { comparatorProfile } from './comparatorProfile.ts';
+export type { ComparatorProfile, ComparatorProfileInput, ComparatorSegment } from './comparatorProfile.ts';
 export { dryThickness } from './dryThickness.ts';
 export type { DryThicknessInput } from './dryThickness.ts';
 export { meanTextureDepth } from './meanTextureDepth.ts';

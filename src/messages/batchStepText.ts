@@ -1,10 +1,14 @@
 import type { BatchStep, BatchStepCode } from '../batch/batchSteps.ts';
+import type { Length, Quantity } from '../core/quantity.ts';
+import { formatQuantity } from '../units/formatQuantity.ts';
+import { fields } from '../core/read.ts';
+import { readKey, readObject } from '../core/readPlain.ts';
 import { filled } from './filled.ts';
 
-/** The English words for each step; `{time}` is the time of day where the clock has a start. */
+/** The English words for each step; `{time}` is the time of day where the clock has a start, `{ratio}` what a mark does. */
 const STEPS: Readonly<Record<BatchStepCode, string>> = {
   measure: 'Measure {volume} of {name}.',
-  'fill-to-mark': 'Fill {name} up to the mark at {mark}.',
+  'fill-to-mark': 'Fill {name} up to the mark at {mark}{ratio}.',
   mix: 'Batch {batch}, {volume}: start mixing {time}.',
   'pour-by': 'Batch {batch}: pour it out {time} at the latest.',
   'down-by': 'Batch {batch}: have {area} down {time} at the latest.',
@@ -17,7 +21,7 @@ const STEPS: Readonly<Record<BatchStepCode, string>> = {
  *
  * @param step - A step out of `batchSteps`.
  * @returns An English sentence with its figures, to four digits, and the time of day or the time since the first batch.
- * @throws Never.
+ * @throws An `InputError` that names the field: an unknown code, or a number or name that its words need.
  * @example
  * ```ts
  * import { batchStepText } from 'coating-math/messages';
@@ -28,11 +32,43 @@ const STEPS: Readonly<Record<BatchStepCode, string>> = {
  *   code: 'pour-by',
  *   params: { batch: 2, after: { value: 15, unit: 'min' }, at: '2027-04-12T07:45:00-05:00' },
  * }); // => 'Batch 2: pour it out at 07:45:00 at the latest.'
+ * batchStepText({
+ *   code: 'fill-to-mark',
+ *   params: {
+ *     name: 'B',
+ *     mark: { value: 5.8125, unit: 'in' },
+ *     step: { value: 1 / 16, unit: 'in' },
+ *     atMarks: { value: 0, unit: '%' },
+ *     low: { value: -7.94, unit: '%' },
+ *     high: { value: 8.2, unit: '%' },
+ *   },
+ * }); // => 'Fill B up to the mark at 5 13/16 in (0.0 % off ratio at the line, -7.9 % to 8.2 % if misread).'
  * ```
  */
-export function batchStepText({ code, params }: BatchStep): string {
-  const { at } = params;
+export function batchStepText(step: BatchStep): string {
+  const fn = 'batchStepText';
+  const { code, params } = fields(fn, step);
+  const words = STEPS[readKey(fn, 'code', code, STEPS)];
+  const { at } = readObject(fn, 'params', params);
+  if (!words.includes('{time}')) return filled(fn, words, params, 4);
   const time =
-    typeof at === 'string' ? `at ${at.slice(11, 19)}` : filled('{after} after the start', params, 4);
-  return filled(STEPS[code], { ...params, time }, 4);
+    typeof at === 'string' ? `at ${at.slice(11, 19)}` : filled(fn, '{after} after the start', params, 4);
+  const mark = code === 'fill-to-mark' && { mark: onStick(params), ratio: ratioText(params) };
+  return filled(fn, words, { ...params, time, ...mark }, 4);
+}
+
+/** A mark as it is read off: in fractions of an inch on a stick of halves, quarters and so on. */
+function onStick({ mark = '', step }: BatchStep['params']): Quantity | string | number {
+  if (typeof mark !== 'object' || typeof step !== 'object' || mark.unit !== 'in') return mark;
+  const denominator = 1 / step.value;
+  const halved = denominator >= 1 && Number.isInteger(Math.log2(denominator));
+  return halved ? formatQuantity({ quantity: mark as Length, locale: 'en-US', denominator }) : mark;
+}
+
+/** What a mark does to the ratio, to a tenth of a per cent; nothing for the first part, whose mark does nothing. */
+function ratioText({ atMarks, low, high }: BatchStep['params']): string {
+  if (atMarks === undefined) return '';
+  const tenths = (share: BatchStep['params'][string] | undefined) =>
+    formatQuantity({ quantity: share as Quantity<'%'>, locale: 'en-US', unit: '%', decimals: 1 });
+  return ` (${tenths(atMarks)} off ratio at the line, ${tenths(low)} to ${tenths(high)} if misread)`;
 }

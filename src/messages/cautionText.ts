@@ -1,4 +1,6 @@
 import type { Caution } from '../core/caution.ts';
+import { fields } from '../core/read.ts';
+import { readKey } from '../core/readPlain.ts';
 import { en } from './en.ts';
 import { filled } from './filled.ts';
 
@@ -14,7 +16,7 @@ const FROM_MEMORY = 'The source of this was quoted from memory: look it up.';
  *
  * @param caution - A caution out of any answer of this library.
  * @returns A few English sentences with its numbers in them.
- * @throws Never.
+ * @throws An `InputError` that names the field: an unknown code, or a number or name that its words need.
  * @example
  * ```ts
  * import { cautionText } from 'coating-math/messages';
@@ -27,9 +29,10 @@ const FROM_MEMORY = 'The source of this was quoted from memory: look it up.';
  * }).slice(0, 36); // => '1.25 US gal will be left of topcoat.'
  * ```
  */
-export function cautionText({ code, severity, params, status }: Caution): string {
+export function cautionText(caution: Caution): string {
+  const { code, severity, params, status } = fields('cautionText', caution);
   return [
-    filled(en[code], params),
+    filled('cautionText', en[readKey('cautionText', 'code', code, en)], params),
     ...(status === 'memory' ? [FROM_MEMORY] : []),
     ...(severity === 'danger' ? [COMES_FIRST] : []),
   ].join(' ');

@@ -29,9 +29,9 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'no-laying-window':
     'In these readings there is no time at which the film could be laid and be through before the margin over the dew point is lost. Heat or dry the room without open flames, take a faster product, or wait.',
   'window-on-rising-slab':
-    'The slab warms while a window is open. Air in its pores then blows bubbles and craters through the fresh film, and concrete practice lays the first coats on a falling or steady slab. The product instructions decide.',
+    'The slab warms, or may be warming, while a window is open. Air in its pores then blows bubbles and craters through the fresh film, and concrete practice lays the first coats on a falling or steady slab. The product instructions decide.',
   'window-on-falling-slab':
-    'The slab does not warm all through the windows. Text written for steel asks for a rising surface, the opposite of concrete practice, because a falling one comes closer to the dew point. The product instructions decide.',
+    'The slab does not clearly warm all through the windows. Text written for steel asks for a rising surface, the opposite of concrete practice, because a falling one comes closer to the dew point. The product instructions decide.',
   'gap-in-readings':
     'Readings further apart than {longestGap} leave {gaps} gaps. Nothing is known in a gap, so it counts as closed.',
   'measure-before-laying':
@@ -82,6 +82,10 @@ export const en: Readonly<Record<CautionCode, string>> = {
     '{rules} published rules give these times and disagree. They are for planning, start when the building is closed and heated, and never replace a test or make a date.',
   'no-vapour-retarder':
     'Without a vapour retarder below, a slab may never dry enough, and what is measured today can rise again under a floor.',
+  'permeance-not-within-limit':
+    'A permeance of {measured} is not clearly within the limit of {limit}. More vapour may reach the floor than it bears: ask for a thicker or a tighter membrane.',
+  'permeance-by-its-method':
+    'A permeance belongs to its test: the dry method reads lower than the water method. Hold it only against a limit for the same one, at the thickness that is laid.',
   'leftover-material':
     '{leftover} will be left of {name}. Keep it sealed and in part pairs; never pool what is left of A and B.',
   'deduction-left-in':
@@ -98,6 +102,10 @@ export const en: Readonly<Record<CautionCode, string>> = {
     'These are parts by volume. On a scale the ratio is another one: it takes the densities of the parts to know it.',
   'reading-moves-ratio':
     'One misread step of {graduation} puts {name} off ratio by up to {off}; the instructions allow {tolerance}. Weigh the parts, or use a finer measure.',
+  'reading-not-judged':
+    'One misread step of {graduation} puts {name} off ratio by up to {off}, and no tolerance was given to judge it by. Look up in the instructions how far the mix may be off; where that is less, weigh the parts or use a finer measure.',
+  'marks-off-ratio':
+    'Even read exactly, the marks on steps of {graduation} put {name} off ratio by {off}; the instructions allow {tolerance}. Mix a batch whose parts fall on steps, weigh the parts, or use a finer measure.',
   'too-small-to-measure':
     '{name} is too little to be measured on steps of {graduation}. Use a finer measure.',
   'off-graduations':
@@ -105,7 +113,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'never-pool-leftovers':
     '{left} of {name} is left without its partner. Keep it sealed under its own name; leftovers of A and B are never poured together.',
   'only-as-instructed':
-    'Only what the instructions allow may go into the mix, and no more of it: {name} can leave the floor soft.',
+    'Only what the instructions allow may go into the mix, and no more of it: {mass} of {name} can leave the floor soft.',
   'thinner-ignites':
     'Solvent vapour ignites, from as little as {lowerExplosiveLimit} in air: no flame, no sparks, no grinding, and fresh air by the numbers of this solvent.',
   'thinner-thins-film':
@@ -113,11 +121,19 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'parts-used-off-ratio':
     '{name} used differs by {difference} from what the batches should have taken, more than can be misread. Look for a soft place the size of a batch before it is coated over.',
   'resin-left-over':
-    '{share} of the reactive groups of the resin find no partner however long it cures: too little hardener leaves a soft or brittle film.',
+    '{share} of the reactive groups of the resin find no partner however long it cures: too little hardener leaves a soft or brittle film. Mix in the ratio of the instructions, which may ask for an excess on purpose.',
   'hardener-left-over':
-    '{share} of the reactive groups of the hardener find no partner however long it cures: too much of it leaves a soft film that takes up water.',
+    '{share} of the reactive groups of the hardener find no partner however long it cures: too much of it leaves a soft film that takes up water. Mix in the ratio of the instructions, which may ask for an excess on purpose.',
   'never-gels':
-    'At this ratio the mix never becomes solid. It gels between {leastIndex} and {mostIndex} only.',
+    'At this ratio the mix never becomes solid. It gels between {leastIndex} and {mostIndex} only. Do not lay it: what lies already stays wet, harms skin and has to be taken up.',
+  'mix-off-ratio':
+    '{part} is off ratio by {off}; the instructions allow {tolerance}. Such a mix stays soft or brittle and keeps parts that harm skin: do not lay it, and look for what lies already before it is coated over.',
+  'mix-ratio-undecided':
+    '{part} reads off ratio by {off} against {tolerance}, and the readings may be off by {uncertainty}. That is no pass: weigh the parts or read a finer measure, and look whether it cures before it is coated over.',
+  'water-foams-isocyanate':
+    '{water} of water take up isocyanate and set {carbonDioxide} of carbon dioxide free: the floor foams and blisters, and a closed pail can burst. Keep out water, damp sand and damp tools, and never close a pail that has become wet.',
+  'isocyanate-airways':
+    'Isocyanates ({mass} here) can cause asthma for life, at once or after years. Respirator, gloves and air as the safety data sheet asks; whoever has become allergic stays away from them.',
   'rule-of-thumb':
     'This time comes from a rule of thumb, half the time for each {step} warmer, between {from} and {to}. Times printed in the instructions of the product come first.',
   'between-rows':
@@ -130,16 +146,20 @@ export const en: Readonly<Record<CautionCode, string>> = {
     'The pot life of {potLife} holds for {statedFor} and no more: a larger batch is faster, smokes and can burn. Pour it out at once; never cover or top up a pail that has begun to warm, spread it on sand outdoors.',
   'pot-life-too-short':
     'The batch takes {needed} from the start of mixing until it is down, and {usable} can be used. What helps: a smaller batch, more hands, cooler material, faster mixing, a slower hardener where the instructions have one.',
+  'no-time-to-place':
+    'Measuring, mixing, standing and carrying take {needed}, and {usable} can be used: no time is left to place a batch of any size. What helps: cooler material, faster mixing, a slower hardener where the instructions have one.',
+  'batch-below-measuring-step':
+    'The largest batch is {largest}, less than one measuring step of {step}: none can be measured. Measure in finer steps.',
   'batch-below-least':
     'A batch of {batch} is below {least}, the least that can be measured in ratio. Make the batches equal, or mix the least and let the rest cure.',
+  'wet-edge-closes':
+    'A strip along the front takes {strip}, and the edge may wait {limit}: it closes first and leaves a lap mark. Narrow the front to {widestFront} by a joint or a taped line, lay {rateNeeded}, or wait for a cooler floor.',
   'no-stop-in-reach':
     'No joint, door or edge lies within the {reach} that can be placed in the time. Start later, place faster, or tape a line to stop at.',
   'last-strip-too-hard':
     'Placed in one go the last strip would wait {wait} for the regrind and be too hard after {tooHard}. Place it in lots.',
   'skin-and-eyes':
     'Resin and hardener burn eyes and skin and can cause allergy for life: goggles, gloves changed often, sleeves, water to wash the eyes at the table.',
-  'batch-below-measuring-step':
-    'The largest batch is {largest}, less than one measuring step of {step}: no batches are planned. Measure in finer steps.',
   'no-pot-life-at-this-temperature':
     'The instructions of {material} give no pot life at {temperature}, so no batches are planned for it. Bring the material to a temperature that they name; nothing is carried on beyond it.',
   'moving-crack':
@@ -157,6 +177,8 @@ export const en: Readonly<Record<CautionCode, string>> = {
     'Sand that was swept up may be thrown again once, dry, clean and screened; never into the last broadcast nor into a blend of colours.',
   'thrown-sand-dust':
     'Throwing and sweeping quartz sand raises dust that scars the lungs for life; the US rule begins at {actionLevel} as a mean of eight hours. Take low-dust sand, wear a respirator, use a vacuum, never sweep dry.',
+  'comparator-is-for-steel':
+    'Segment {segment} of the comparator stands for blasted steel; it says nothing of concrete. What is printed with the comparator comes first.',
   'profile-is-advice':
     'Classes {from} to {to} are the advice of a guideline. What the instructions of the product ask for comes first.',
   'profile-not-advised':
@@ -231,4 +253,76 @@ export const en: Readonly<Record<CautionCode, string>> = {
     'A wet floor is slippery and spiked shoes catch: barriers around it, shoes for it, a dry way out.',
   'heavy-loads':
     'Bags and pails of {mass} and more hurt backs: two people or a cart, and stacks no higher than the hips.',
+  'wet-film-off-plan':
+    'The wet film lies between the tabs around {low} and is not clearly what was planned. Move the resin now, while it is wet.',
+  'beyond-the-gauge':
+    'The film is beyond what this gauge can tell ({reading}): one side of it is open. Take a gauge with other tabs.',
+  'wet-film-steers-only':
+    'A wet film reading steers the laying. It does not accept a floor: measure again when it has cured.',
+  'gauge-stands-on-peaks':
+    'On a rough floor the feet of a gauge stand on the peaks, and on a broadcast it tells nothing.',
+  'square-too-thin':
+    'Thinner than planned: {names}. Add resin while it is wet, and look for the reason: a pail skipped, a thirsty floor, a wrong area.',
+  'square-too-thick':
+    'Thicker than planned: {names}. The material will not last if it goes on so; a thick film may trap air and cure hot.',
+  'square-undecided':
+    'The readings cannot tell whether these squares are within the plan: {names}. Measure the wet film there; do not accept or reject them on what was poured.',
+  'texture-drinks-all':
+    'By these figures the texture drinks all that was poured on {names}: nothing is left above the peaks.',
+  'material-runs-out':
+    'The rest of the floor takes about {need}; about {missing} will be missing. Stop at a joint before it, or get more of the same batch.',
+  'material-may-run-out':
+    'The rest of the floor takes about {need}. At the rate of the thirstiest square {worst} would be missing.',
+  'forecast-of-one-square': 'One square says how the floor drinks there. Forecast again after a few more.',
+  'batches-off-ratio':
+    'Off ratio by more than {tolerance}: batch {names}. Look for them on the floor before anything covers them.',
+  'batches-undecided':
+    'The readings cannot tell whether these batches were within their tolerance: {names}. Weigh, or read finer.',
+  'ratio-drifts':
+    '{part} wanders by {perBatch} with each batch against the first part, more than the readings can make. Look at the pump, the marks or the scale.',
+  'spot-too-thin': '{place}: {measured} is below {limit} ({clause}).',
+  'spot-too-thick': '{place}: {measured} is above {limit} ({clause}).',
+  'mean-too-thin': 'The mean of {place} is {measured}, below {limit} ({clause}).',
+  'mean-too-thick': 'The mean of {place} is {measured}, above {limit} ({clause}).',
+  'too-many-thin-spots':
+    '{measured} of the readings of {place} are below the specified film; {limit} is the limit ({clause}).',
+  'film-undecided':
+    '{place} reads {measured} against {limit} and is not decided ({clause}): the gauge cannot tell, readings are missing, or the rule is not known there. That is no pass.',
+  'too-few-film-readings':
+    '{rule} asks for more: {areas} areas, {spots} spots and {readings} readings are missing. Until then the film is not accepted.',
+  'bare-spot':
+    '{place} has a reading of 0: a bare place, or no reading at all. It counts as it stands; look at it again.',
+  'rule-not-from-standard': '{rule}: {known}. Compare it with the standard before a report rests on it.',
+  'film-with-sand-not-measured':
+    'An ultrasonic gauge needs a film of one kind through its depth. A layer with sand is measured on a chip or a core.',
+  'bond-not-accepted':
+    '{name} at {measured} is not accepted against {limit}. Test around it to find how far the weak bond goes.',
+  'bond-undecided':
+    '{name} at {measured} against {limit} is not decided: the gauge cannot tell, or the glue gave way first. That is no pass; test again.',
+  'too-few-pull-offs': '{usable} tests were made and {testsNeeded} are asked for.',
+  'glue-gave-way':
+    'The glue gave way on: {names}. The bond of the coat is at least that and may be more; glue another dolly to learn it.',
+  'substrate-broke-first':
+    'The substrate broke below the limit under: {names}. The coat holds at least that much; the weak part is what lies under it.',
+  'dolly-under-load':
+    'A dolly lets go with force. Keep face and hands out of its way, wear eye protection, and mend the place afterwards.',
+  'slippery-place':
+    '{place} measures {measured}, below {limit} by {method}. People may slip there: keep them off it while wet, and ask for another finish.',
+  'slip-undecided':
+    '{place} measures {measured} against {limit} by {method}, closer than the reading can tell. That is no pass.',
+  'slip-of-that-day':
+    'A slip value ({method}) is that of its place, its day and its cleaning. Wear, polish and grease change it; no value of one method becomes one of another.',
+  'slip-limit-of-document':
+    'A figure by {method}, {standing}. The specification and the local code come first.',
+  'pull-is-no-method':
+    'A coefficient from a pull is not the result of a test method: slider, speed, water and cleaning decide.',
+  'gloss-level-open':
+    'Gloss and sheen belong to {levels}. Gloss at 60° alone does not tell the levels apart.',
+  'haze-of-low-gloss': 'The haze index tells something only on high gloss.',
+  'polish-before-guard':
+    'Measure image clarity and haze before any guard or sealer is on: it can hide a poor polish.',
+  'exposure-between-classes': 'The surface lies between the classes. Agree with the owner on a mock-up.',
+  'appearance-not-within-limit': '{scale} at {place} is {measured}, not within {limit}.',
+  'appearance-undecided':
+    '{scale} at {place} is {measured} against {limit}, closer than the instrument can tell. That is no pass.',
 };

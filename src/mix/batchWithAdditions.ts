@@ -131,13 +131,14 @@ export function batchWithAdditions<V extends VolumeUnit, M extends MassUnit>(
       mass: write(fn, mass_kg, MASS, units.mass, ['units', 'mass']),
     };
   });
+  const additionsMeasured = measured.slice(densities.length);
   return {
     parts: measured.slice(0, densities.length),
-    additions: measured.slice(densities.length),
-    cautions: list.map(({ name }) => ({
+    additions: additionsMeasured,
+    cautions: additionsMeasured.map(({ name, mass }) => ({
       code: 'only-as-instructed',
       severity: 'caution',
-      params: { name },
+      params: { name, mass },
       source: 'common-practice',
     })),
     basis: [

@@ -1,5 +1,6 @@
 import { judge, type Assessment } from '../core/assessment.ts';
 import { basis } from '../core/basis.ts';
+import type { Caution } from '../core/caution.ts';
 import { SHARE, VOLUME } from '../core/dimensions.ts';
 import { NOT_NEGATIVE, PART_OR_WHOLE, POSITIVE, type Limits } from '../core/limits.ts';
 import type { Share, Volume } from '../core/quantity.ts';
@@ -7,6 +8,7 @@ import { fields, read, readOr, refuse, write } from '../core/read.ts';
 import { readObjects } from '../core/readPlain.ts';
 import type { ShareUnit, VolumeUnit } from '../core/unitCodes.ts';
 import { readNames, readVolumeParts, type PartVolume, type VolumePart } from './parts.ts';
+import { ratioOff } from './ratioOff.ts';
 
 /** What was used of one part. */
 export interface UsedVolume<U extends VolumeUnit = VolumeUnit> extends PartVolume<U> {
@@ -72,30 +74,40 @@ export function checkRatio<U extends ShareUnit>(input: CheckRatioInput<U>): Rati
   const tolerance = read(fn, 'ratioTolerance', ratioTolerance, SHARE, PART_OR_WHOLE);
   const [first, ...others] = amounts.map(({ volume_m3, error_m3 }, i) => ({
     part: ratio.names[i] ?? '',
-    sets_m3: volume_m3 / (ratio.weights[i]?.toNumber() ?? 1),
-    error: error_m3 / volume_m3,
+    amount: volume_m3,
+    error: error_m3,
+    weight: ratio.weights[i]?.toNumber() ?? 1,
   }));
   if (!first || others.length === 0) return refuse(fn, 'out-of-range', ['parts'], 'two parts or more', parts);
-  if (first.error >= 1) {
+  if (first.error >= first.amount) {
     refuse(fn, 'conflict', ['used'], `a reading of ${first.part} larger than its error`, used);
   }
   const worst = others
-    .map(({ part, sets_m3, error }) => {
-      const relative = sets_m3 / first.sets_m3;
-      const high = (relative * (1 + error)) / (1 - first.error);
-      return { part, off: relative - 1, uncertainty: high - relative };
-    })
+    .map((other) => ({ part: other.part, ...ratioOff(other, first) }))
     .reduce((most, next) => (Math.abs(next.off) > Math.abs(most.off) ? next : most));
   const gap = tolerance - Math.abs(worst.off);
+  const verdict = judge(gap, worst.uncertainty, 1);
   const share = (value: number) => write(fn, value, SHARE, unit);
+  const percent = (value: number) => write(fn, value, SHARE, '%');
+  const caution: Caution = {
+    code: verdict === 'fails' ? 'mix-off-ratio' : 'mix-ratio-undecided',
+    severity: 'caution',
+    params: {
+      part: worst.part,
+      off: percent(worst.off),
+      tolerance: percent(tolerance),
+      uncertainty: percent(worst.uncertainty),
+    },
+    source: 'common-practice',
+  };
   return {
-    verdict: judge(gap, worst.uncertainty, 1),
+    verdict,
     part: worst.part,
     measured: share(worst.off),
     limit: share(tolerance),
     gap: share(gap),
     uncertainty: share(worst.uncertainty),
-    cautions: [],
+    cautions: verdict === 'meets' ? [] : [caution],
     basis: [
       basis('measured', 'mix.checkRatio', '(used / first used) / (parts / first parts) − 1', 'definition', {
         used: used.map(({ name, volume, readingError }) => ({ name, volume, readingError })),

@@ -1,4 +1,4 @@
-import { basis, fromMemory } from '../core/basis.ts';
+import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { SHARE } from '../core/dimensions.ts';
 import { POSITIVE, type Limits } from '../core/limits.ts';
@@ -6,6 +6,8 @@ import type { Quantity, Share } from '../core/quantity.ts';
 import { fields, read, write } from '../core/read.ts';
 import { readNumber } from '../core/readPlain.ts';
 import type { ShareUnit } from '../core/unitCodes.ts';
+
+const GELATION = { source: 'flory-stockmayer', status: 'memory' } as const;
 
 /** Input of {@link gelPoint}. */
 export interface GelPointInput<U extends ShareUnit = ShareUnit> {
@@ -36,7 +38,7 @@ export interface GelPoint<U extends ShareUnit = ShareUnit> {
 }
 
 /** A molecule with one group ends a chain. */
-const BRANCHING: Limits = { least: 1 + 2 ** -40, most: 1e100, words: ' above 1' };
+const BRANCHING: Limits = { above: 1 + 2 ** -40, below: 1e100, words: ' above 1' };
 
 /**
  * How far a mix must react until it gels, and how far off ratio it may be and still gel at all.
@@ -89,18 +91,15 @@ export function gelPoint<U extends ShareUnit>(input: GelPointInput<U>): GelPoint
             code: 'never-gels',
             severity: 'caution',
             params: { leastIndex, mostIndex },
-            source: 'flory-stockmayer',
-            status: 'memory',
+            ...GELATION,
           },
         ],
     basis: [
-      fromMemory(
-        basis('resinConversion', 'mix.gelPoint', 'sqrt(index / ((fe − 1)(fa − 1)))', 'flory-stockmayer', {
-          resinFunctionality,
-          hardenerFunctionality,
-          index,
-        }),
-      ),
+      basis('resinConversion', 'mix.gelPoint', 'sqrt(index / ((fe − 1)(fa − 1)))', GELATION, {
+        resinFunctionality,
+        hardenerFunctionality,
+        index,
+      }),
     ],
   };
 }

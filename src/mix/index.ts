@@ -29,7 +29,7 @@ export type { IsocyanateContentInput } from './isocyanateContent.ts';
 export { isocyanateEquivalentWeight } from './isocyanateEquivalentWeight.ts';
 export type { IsocyanateEquivalentWeightInput } from './isocyanateEquivalentWeight.ts';
 export { isocyanateNeeded } from './isocyanateNeeded.ts';
-export type { IsocyanateNeededInput } from './isocyanateNeeded.ts';
+export type { IsocyanateNeeded, IsocyanateNeededInput } from './isocyanateNeeded.ts';
 export { leastMeasurableBatch } from './leastMeasurableBatch.ts';
 export type { LeastMeasurableBatchInput } from './leastMeasurableBatch.ts';
 export { markHeight } from './markHeight.ts';

@@ -20,7 +20,7 @@ export interface PailMarksInput<U extends LengthUnit = LengthUnit> {
   readonly pail: Pail;
   /** Smallest step that can be read on the stick or the wall of the pail. */
   readonly graduation: Length;
-  /** How far a part may be off against the first, from the instructions. Not judged where not given. */
+  /** How far a part may be off against the first, from the instructions. Where not given, the caution says how far it is. */
   readonly ratioTolerance?: Share | undefined;
   /** Unit of the marks. */
   readonly unit: U;
@@ -42,6 +42,8 @@ export interface PailMark<U extends LengthUnit = LengthUnit> {
   readonly name: string;
   /** Height above the bottom to which the pail is filled when this has been poured. */
   readonly mark: FieldValue<U>;
+  /** Height of this part alone, for parts that are each measured in a pail of their own of the same size. */
+  readonly alone: FieldValue<U>;
   /** How far this part may come out against the first. Not for the first itself, nor where no step can measure it. */
   readonly off?: RatioOff | undefined;
 }
@@ -69,7 +71,8 @@ export interface PailMarks<U extends LengthUnit = LengthUnit> {
  * @accuracy Heights to a relative error below 2e-15; each mark is as good as the graduation.
  * @source definition, common-practice
  * @param input - Pours, pail, graduation and the unit wanted.
- * @returns The height of each mark in `input.unit`, exact and on the graduation, and the cautions.
+ * @returns The height of each mark in `input.unit`, of all so far and of each part alone, exact and on the graduation,
+ * and the cautions.
  * @throws An `InputError` that names the field; `conflict` when the pail does not hold the pours.
  * @example
  * ```ts
@@ -86,6 +89,7 @@ export interface PailMarks<U extends LengthUnit = LengthUnit> {
  * });
  * answer.marks.map(({ name, mark }) => [name, mark.field.value]); // => [['A', 64], ['B', 95]]
  * answer.marks[1]?.off?.low.value.toFixed(1); // => '-10.8'
+ * answer.cautions[0]?.code; // => 'reading-not-judged'
  * ```
  */
 export function pailMarks<U extends LengthUnit>(input: PailMarksInput<U>): PailMarks<U> {
@@ -114,6 +118,7 @@ export function pailMarks<U extends LengthUnit>(input: PailMarksInput<U>): PailM
         pours: list.map(({ name, volume }) => ({ name, volume })),
         pail,
         graduation,
+        ratioTolerance,
       }),
     ],
   };
@@ -141,21 +146,24 @@ export function marksOf<U extends LengthUnit>(
   checkFits(fn, pail, poured_m3, path);
   const lengthOf = (metres: number) => write(fn, metres, LENGTH, unit, [...path, 'unit']);
   const step = lengthOf(graduation_m);
-  const heights = filled_m3.map((volume) => toField(lengthOf(heightOf(pail, volume)), step.value, 'nearest'));
+  const markOf = (m3: number) => toField(lengthOf(heightOf(pail, m3)), step.value, 'nearest');
+  const heights = filled_m3.map(markOf);
   const steps = heights.map(({ field }) => Math.round(field.value / step.value));
   const reading = { pail, volumes_m3, steps, graduation_m };
   const marks = names.map((name, i): PailMark<U> => {
-    const mark = heights[i] as FieldValue<U>;
-    return i > 0 && (steps[0] as number) > 1 ? { name, mark, off: offOf(fn, i, reading) } : { name, mark };
+    const off = i > 0 && (steps[0] as number) > 1 && offOf(fn, i, reading);
+    const alone = markOf(volumes_m3[i] as number);
+    return { name, mark: heights[i] as FieldValue<U>, alone, ...(off && { off }) };
   });
   const cautions = marks.flatMap(({ name, off }, i): Caution[] => {
     if (steps[i] === (steps[i - 1] ?? 0) || steps[0] === 1) {
       const params = { name, graduation: step };
       return [{ code: 'too-small-to-measure', severity: 'caution', params, source: 'common-practice' }];
     }
-    return off
-      ? readingCaution(fn, name, step, Math.max(-off.low.value, off.high.value) / 100, tolerance)
-      : [];
+    if (!off) return [];
+    const exact = Math.abs(off.atMarks.value) / 100;
+    const misread = Math.max(-off.low.value, off.high.value) / 100;
+    return readingCaution(fn, name, step, { exact, misread }, tolerance);
   });
   return { marks, cautions };
 }

@@ -24,7 +24,7 @@ export interface ReadingRatioErrorInput<U extends ShareUnit = ShareUnit> {
   readonly amounts: readonly PartAmount[];
   /** How far one reading of the scale or the cup may be off, either way. */
   readonly readingError: Volume | Mass;
-  /** How far a part may be off against the first, from the instructions. Not judged where not given. */
+  /** How far a part may be off against the first, from the instructions. Where not given, the caution says how far it is. */
   readonly ratioTolerance?: Share | undefined;
   /** Unit of the answer. */
   readonly unit: U;
@@ -104,12 +104,13 @@ export function readingRatioError<U extends ShareUnit>(
     off: ends.map(({ low, high }, i) => ({ name: names[i + 1] ?? '', low: share(low), high: share(high) })),
     // The high end is always the worse of the two.
     cautions: ends.flatMap(({ high }, i) =>
-      readingCaution(fn, names[i + 1] ?? '', readingError, high, tolerance),
+      readingCaution(fn, names[i + 1] ?? '', readingError, { exact: 0, misread: high }, tolerance),
     ),
     basis: [
       basis('off', 'mix.readingRatioError', '((m − e)/(M + e)) / (m/M) − 1', 'definition', {
         amounts: list.map(({ name, amount }) => ({ name, amount })),
         readingError,
+        ratioTolerance,
       }),
     ],
   };

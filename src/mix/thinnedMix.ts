@@ -83,14 +83,15 @@ export function thinnedMix<S extends ShareUnit, D extends DensityUnit>(
   const solidsThinned = write(fn, solids / diluted, SHARE, units.share, ['units', 'share']);
   const vocAdded = densityOf(added_kgPerM3);
   const params = { solidsByVolume: write(fn, solids / diluted, SHARE, '%'), vocAdded };
+  const cautions: readonly Caution[] = [
+    { ...THINNER_IGNITES, params: { vocAdded, ...THINNER_IGNITES.params } },
+    { code: 'thinner-thins-film', severity: 'caution', params, source: 'common-practice' },
+  ];
   return {
     solidsByVolume: solidsThinned,
     vocAdded,
     voc: densityOf(voc_kgPerM3 / diluted + added_kgPerM3),
-    cautions: [
-      THINNER_IGNITES,
-      { code: 'thinner-thins-film', severity: 'caution', params, source: 'common-practice' },
-    ],
+    cautions: thinnerShare > 0 ? cautions : [],
     basis: [
       basis('solidsByVolume', 'mix.thinnedMix', 'solidsByVolume / (1 + thinner)', 'definition', {
         solidsByVolume,

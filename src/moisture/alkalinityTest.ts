@@ -1,6 +1,6 @@
 import { judge, type Verdict } from '../core/assessment.ts';
+import { basis } from '../core/basis.ts';
 import type { Basis, Caution, CautionCode } from '../core/caution.ts';
-import { echo } from '../core/echo.ts';
 import type { Area } from '../core/quantity.ts';
 import { fields, refuse } from '../core/read.ts';
 import { readList, readNumber } from '../core/readPlain.ts';
@@ -104,13 +104,13 @@ export function alkalinityTest(input: AlkalinityTestInput): AlkalinityResult {
       about('alkalinity-not-corrected', 'note', 'aci-364-17t-18'),
     ],
     basis: [
-      {
-        id: 'measured',
-        function: `moisture.${fn}`,
-        formula: 'reading with the least room to its limit',
-        inputs: { readings: judged.map((one) => one.measured), floorArea: echo(floorArea), most: upper },
-        source: 'astm-d4262',
-      },
+      basis('measured', `moisture.${fn}`, 'reading with the least room to its limit', 'astm-d4262', {
+        readings,
+        floorArea,
+        least,
+        most,
+        readingError,
+      }),
     ],
   };
 }

@@ -1,10 +1,10 @@
-import { judge, type Verdict } from '../core/assessment.ts';
+import { judge, VERDICTS, worstOf, type Verdict } from '../core/assessment.ts';
+import { basis } from '../core/basis.ts';
 import type { Basis, Caution, CautionCode } from '../core/caution.ts';
 import { SHARE, VAPOUR_EMISSION } from '../core/dimensions.ts';
-import { echo } from '../core/echo.ts';
 import type { InputPath } from '../core/InputError.ts';
 import { NOT_NEGATIVE, PART_OR_WHOLE } from '../core/limits.ts';
-import type { Quantity, Share, VapourEmission } from '../core/quantity.ts';
+import type { Share, VapourEmission } from '../core/quantity.ts';
 import { fields, read, readOr, refuse } from '../core/read.ts';
 import { readChoice, readNumber, readObject } from '../core/readPlain.ts';
 import { PH } from './ph.ts';
@@ -99,9 +99,6 @@ const READERS: Readonly<Record<BarrierMethod, Reader>> = {
     scale: 14,
   },
 };
-
-/** From the best to the worst. */
-const VERDICTS: readonly Verdict[] = ['meets', 'undecided', 'fails'];
 
 /**
  * Whether a moisture barrier is needed, whether the barrier itself bears the slab, and whether the floor is fit to coat
@@ -204,19 +201,16 @@ export function barrierDecision(input: BarrierDecisionInput): BarrierDecision {
       about('methods-not-converted', 'note'),
       about('fit-by-moisture-only', 'note'),
     ],
-    basis: methods.map((method) => ({
-      id: `findings.${method}`,
-      function: `moisture.${fn}`,
-      formula: 'measured + error ≤ limit',
-      inputs: echoed(given[method] as MoistureFinding<Quantity | number>),
-      source: 'common-practice',
-    })),
+    basis: methods.map((method) =>
+      basis(
+        `findings.${method}`,
+        `moisture.${fn}`,
+        'measured + error ≤ limit',
+        'common-practice',
+        given[method] as object,
+      ),
+    ),
   };
-}
-
-/** The worst of several verdicts. */
-function worstOf(verdicts: readonly Verdict[]): Verdict {
-  return verdicts.reduce((a, b) => (VERDICTS.indexOf(b) > VERDICTS.indexOf(a) ? b : a), 'meets');
 }
 
 /** Reads a verdict that may be left out. */
@@ -228,18 +222,4 @@ function verdictOr(
   path: InputPath,
 ): Verdict {
   return given === undefined ? otherwise : readChoice(fn, key, given, VERDICTS, path);
-}
-
-/** The figures of a method, for the basis. */
-function echoed(finding: MoistureFinding<Quantity | number>) {
-  const { measured, error, systemLimit, verdict, barrierLimit, barrierVerdict } = finding;
-  const plain = (figure: Quantity | number) => (typeof figure === 'number' ? figure + 0 : echo(figure));
-  return {
-    measured: plain(measured),
-    ...(error !== undefined && { error: plain(error) }),
-    systemLimit: plain(systemLimit),
-    ...(verdict !== undefined && { verdict }),
-    ...(barrierLimit !== undefined && { barrierLimit: plain(barrierLimit) }),
-    ...(barrierVerdict !== undefined && { barrierVerdict }),
-  };
 }

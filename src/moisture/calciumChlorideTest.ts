@@ -1,3 +1,4 @@
+import { basis } from '../core/basis.ts';
 import { AREA, MASS, TIME, VAPOUR_EMISSION } from '../core/dimensions.ts';
 import { echo } from '../core/echo.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
@@ -118,14 +119,14 @@ export function calciumChlorideTest<U extends VapourEmissionUnit>(
     always: testNotes(METHOD),
     method: METHOD,
     basis: [
-      {
-        id: 'measured',
-        function: `moisture.${fn}`,
-        formula: 'highest of gain / (exposedArea · exposure)',
-        inputs: { tests: readings.length, floorArea: echo(floorArea), limit: echo(limit) },
-        ...METHOD,
-        assumption: 'window of 60 to 72 h',
-      },
+      basis(
+        'measured',
+        `moisture.${fn}`,
+        'highest of gain / (exposedArea · exposure)',
+        METHOD,
+        { tests: readings.length, floorArea, limit, gainError, exposedAreaError, exposureError },
+        'window of 60 to 72 h',
+      ),
     ],
   });
 }

@@ -1,6 +1,6 @@
+import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { LENGTH, TIME } from '../core/dimensions.ts';
-import { echo } from '../core/echo.ts';
 import type { Limits } from '../core/limits.ts';
 import type { Length, Quantity } from '../core/quantity.ts';
 import type { Range } from '../core/range.ts';
@@ -134,10 +134,10 @@ const RULES: readonly Rule[] = [
 
 const BELOW = { 'vapour retarder': true, 'wet ground': true } as const;
 /** Slabs and screeds of floors. */
-const SLAB: Limits = { least: 0.009999999999, most: 1.000000000001, words: ' from 10 mm to 1 m' };
+const SLAB: Limits = { above: 0.009999999999, below: 1.000000000001, words: ' from 10 mm to 1 m' };
 
 /** Water over cement for which the rules are told. */
-const WATER_CEMENT: Limits = { least: 0.4, most: 1, words: ' from 0.4 to 1' };
+const WATER_CEMENT: Limits = { above: 0.399999999999, below: 1.000000000001, words: ' from 0.4 to 1' };
 
 /**
  * How long a slab may take to dry, by published rules that disagree by a factor of two and more.
@@ -192,7 +192,8 @@ export function dryingTime<U extends TimeUnit>(input: DryingTimeInput<U>): Dryin
     return [{ rule: words, time: write(fn, answer.time_s, TIME, unit), orLonger: answer.orLonger, ...cited }];
   });
   const times = rules.map((rule) => rule.time.value);
-  const inputs = { slabThickness: echo(slabThickness), drying, waterCement, below };
+  const assumption = drying === 'both sides' ? 'half the thickness, as if it dried to one side' : undefined;
+  const inputs = { slabThickness, drying, waterCement, below };
   return {
     range: { low: { value: Math.min(...times), unit }, high: { value: Math.max(...times), unit } },
     orLonger: below === 'wet ground' || rules.some((rule) => rule.orLonger),
@@ -215,15 +216,9 @@ export function dryingTime<U extends TimeUnit>(input: DryingTimeInput<U>): Dryin
           ]
         : []),
     ],
-    basis: rules.map(({ rule, source, status }, i) => ({
-      id: `rules.${i}`,
-      function: `moisture.${fn}`,
-      formula: rule,
-      inputs,
-      source,
-      ...(status && { status }),
-      ...(drying === 'both sides' && { assumption: 'half the thickness, as if it dried to one side' }),
-    })),
+    basis: rules.map(({ rule, source, status }, i) =>
+      basis(`rules.${i}`, `moisture.${fn}`, rule, status ? { source, status } : source, inputs, assumption),
+    ),
   };
 }
 

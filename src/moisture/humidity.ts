@@ -1,47 +1,90 @@
-/** What the two tests by relative humidity share: reading them, and answering in the unit of the limit. */
-import { SHARE } from '../core/dimensions.ts';
+/** What the two tests by relative humidity share: a closed place, read once the humidity in it has come to rest. */
+import { basis } from '../core/basis.ts';
+import type { Caution, CautionCode, Cited } from '../core/caution.ts';
+import { SHARE, TIME } from '../core/dimensions.ts';
 import { echo } from '../core/echo.ts';
 import type { InputPath } from '../core/InputError.ts';
-import { PART_OR_WHOLE, type Limits } from '../core/limits.ts';
-import type { Quantity, Share } from '../core/quantity.ts';
+import { PART_OR_WHOLE, POSITIVE, type Limits } from '../core/limits.ts';
+import type { Quantity, Share, Time } from '../core/quantity.ts';
 import { read, readOr, write } from '../core/read.ts';
+import { readList, readObject } from '../core/readPlain.ts';
 import type { ShareUnit } from '../core/unitCodes.ts';
-import { judgeWorst, worstAssessment, type Reading, type WorstAssessment, type WorstWords } from './worst.ts';
+import { judgeWorst, worstAssessment, type Reading, type WorstAssessment } from './worst.ts';
+
+/** A place that was closed and read. */
+interface ClosedPlace {
+  readonly relativeHumidity: Share;
+  readonly closedFor: Time;
+}
+
+/** What is given of a test, whatever the place. */
+interface HumidityTest<P extends ClosedPlace, U extends ShareUnit> {
+  readonly equilibration: Time;
+  readonly tests: readonly P[];
+  readonly limit: Quantity<U>;
+  readonly relativeHumidityError?: Share | undefined;
+}
+
+/** What makes a method of it. */
+interface HumidityMethod<P> {
+  /** The method in the register of sources. */
+  readonly method: Cited;
+  readonly assumption?: string;
+  /** What else went in. */
+  readonly inputs?: object;
+  readonly testsNeeded?: number;
+  /** Cautions of the method itself. */
+  readonly always: readonly Caution[];
+  /** What makes a place read low. */
+  readonly readsLow?: (place: P, path: InputPath) => readonly CautionCode[];
+}
 
 /** What a probe may be off by. */
-const PROBE_ERROR: Limits = { least: 0, most: 0.5000000001, words: ' from 0 % to 50 %' };
+const PROBE_ERROR: Limits = { above: -5e-324, below: 0.5000000001, words: ' from 0 % to 50 %' };
 
-/** Reads what the probes may be off by. */
-export function readProbeError(fn: string, error: Share | undefined): number {
-  return readOr(0, fn, 'relativeHumidityError', error, SHARE, PROBE_ERROR);
-}
-
-/** Reads the limit of the system. */
-export function readLimit(fn: string, limit: Quantity<ShareUnit>): number {
-  return read(fn, 'limit', limit, SHARE, PART_OR_WHOLE);
-}
-
-/** Reads a humidity with its error. */
-export function readHumidity(fn: string, humidity: Share, error: number, path: InputPath): Reading {
-  const value = read(fn, 'relativeHumidity', humidity, SHARE, PART_OR_WHOLE, path);
-  return { value, low: value - error, high: value + error, doubts: [] };
-}
-
-/** Judges humidities against the limit of the system. */
-export function assessHumidity<U extends ShareUnit>(
+/** Judges humidities against the limit of the system: the highest governs, and one read too early decides nothing. */
+export function assessHumidity<P extends ClosedPlace, U extends ShareUnit>(
   fn: string,
-  limit: Quantity<U>,
-  limitShare: number,
-  readings: readonly Reading[],
-  more: Pick<WorstWords<U>, 'testsNeeded' | 'always' | 'basis' | 'method'>,
+  { equilibration, tests, limit, relativeHumidityError }: HumidityTest<P, U>,
+  { method, assumption, inputs, testsNeeded, always, readsLow }: HumidityMethod<P>,
 ): WorstAssessment<U> {
-  const worst = judgeWorst(readings, limitShare, 1, more.testsNeeded ?? 1);
+  const longEnough_s = read(fn, 'equilibration', equilibration, TIME, POSITIVE) * (1 - 1e-12);
+  const limitShare = read(fn, 'limit', limit, SHARE, PART_OR_WHOLE);
+  const error = readOr(0, fn, 'relativeHumidityError', relativeHumidityError, SHARE, PROBE_ERROR);
+  const readings = readList(fn, 'tests', tests, 1).map((test, i): Reading => {
+    const path = ['tests', i];
+    const place = readObject(fn, i, test, ['tests']);
+    const value = read(fn, 'relativeHumidity', place.relativeHumidity, SHARE, PART_OR_WHOLE, path);
+    const tooEarly = read(fn, 'closedFor', place.closedFor, TIME, POSITIVE, path) < longEnough_s;
+    return {
+      value,
+      low: value - error,
+      high: value + error,
+      doubts: [
+        ...(tooEarly ? (['equilibration-too-short'] as const) : []),
+        ...(readsLow?.(place, path) ?? []),
+      ],
+      readsLow: !tooEarly,
+    };
+  });
   return worstAssessment({
-    ...more,
-    worst,
+    worst: judgeWorst(readings, limitShare, 1, testsNeeded ?? 1),
     readings,
+    testsNeeded,
     limit: echo(limit),
-    answer: (value) => write(fn, value, SHARE, limit.unit),
+    answer: (share) => write(fn, share, SHARE, limit.unit),
     base: limitShare,
+    always,
+    basis: [
+      basis(
+        'measured',
+        `moisture.${fn}`,
+        'highest relativeHumidity',
+        method,
+        { tests: readings.length, ...inputs, equilibration, limit, relativeHumidityError },
+        assumption,
+      ),
+    ],
+    method,
   });
 }

@@ -1,15 +1,14 @@
-import { LENGTH, TIME } from '../core/dimensions.ts';
-import { echo } from '../core/echo.ts';
+import { LENGTH } from '../core/dimensions.ts';
 import { TEST_DUST } from '../core/hazards.ts';
 import { POSITIVE } from '../core/limits.ts';
 import type { Area, Length, Quantity, Share, Time } from '../core/quantity.ts';
-import { fields, read } from '../core/read.ts';
-import { readKey, readList, readObject } from '../core/readPlain.ts';
+import { fields, read, refuse } from '../core/read.ts';
+import { readKey } from '../core/readPlain.ts';
 import type { ShareUnit } from '../core/unitCodes.ts';
 import { testsFor } from './count.ts';
 import { DEPTH_SHARE, type DryingSides } from './drying.ts';
-import { assessHumidity, readHumidity, readLimit, readProbeError } from './humidity.ts';
-import { testNotes, type Reading, type WorstAssessment } from './worst.ts';
+import { assessHumidity } from './humidity.ts';
+import { testNotes, type WorstAssessment } from './worst.ts';
 
 const METHOD = { source: 'astm-f2170', status: 'memory' } as const;
 
@@ -52,7 +51,8 @@ export interface InSlabHumidityTestInput<U extends ShareUnit = ShareUnit> {
  * \max_i \varphi_i \le \varphi_{limit}, \quad d_i \ge 0.4\,h \;\text{(one side)} \;\text{or}\; 0.2\,h \;\text{(both)}
  * ```
  * @units area, lengths, times, shares; answers share.
- * @validRange floorArea up to 1e9 m²; humidities and limit above 0 and up to 100 %; lengths and times above 0.
+ * @validRange floorArea up to 1e9 m²; humidities and limit above 0 and up to 100 %; lengths and times above 0, holes less
+ * deep than the slab.
  * @accuracy Exact. A reading exactly on the limit meets it; probes are usually good to 2 or 3 % of humidity.
  * @source astm-f2170, california-dmv-flooring
  * @param input - Floor, slab, holes, the limit of the system and what the probes may be off by.
@@ -83,52 +83,20 @@ export function inSlabHumidityTest<U extends ShareUnit>(
   input: InSlabHumidityTestInput<U>,
 ): WorstAssessment<U> {
   const fn = 'inSlabHumidityTest';
-  const { floorArea, slabThickness, drying, equilibration, tests, limit, relativeHumidityError } = fields(
-    fn,
-    input,
-  );
-  const testsNeeded = testsFor(fn, 'in-slab humidity', floorArea);
+  const { floorArea, slabThickness, drying } = fields(fn, input);
   const share = DEPTH_SHARE[readKey(fn, 'drying', drying, DEPTH_SHARE)];
-  const deepEnough_m = read(fn, 'slabThickness', slabThickness, LENGTH, POSITIVE) * share * (1 - 1e-12);
-  const longEnough_s = read(fn, 'equilibration', equilibration, TIME, POSITIVE) * (1 - 1e-12);
-  const limitShare = readLimit(fn, limit);
-  const error = readProbeError(fn, relativeHumidityError);
-  const readings = readList(fn, 'tests', tests, 1).map((test, i): Reading => {
-    const path = ['tests', i];
-    const hole = readObject(fn, i, test, ['tests']);
-    const reading = readHumidity(fn, hole.relativeHumidity, error, path);
-    const depth_m = read(fn, 'depth', hole.depth, LENGTH, POSITIVE, path);
-    const closed_s = read(fn, 'closedFor', hole.closedFor, TIME, POSITIVE, path);
-    const tooEarly = closed_s < longEnough_s;
-    return {
-      ...reading,
-      doubts: [
-        ...(tooEarly ? (['equilibration-too-short'] as const) : []),
-        ...(depth_m < deepEnough_m ? (['probe-too-shallow'] as const) : []),
-      ],
-      readsLow: !tooEarly,
-    };
-  });
-  return assessHumidity(fn, limit, limitShare, readings, {
-    testsNeeded,
-    always: [...testNotes(METHOD), TEST_DUST],
+  const slab_m = read(fn, 'slabThickness', slabThickness, LENGTH, POSITIVE);
+  const deepEnough_m = slab_m * share * (1 - 1e-12);
+  return assessHumidity(fn, input, {
     method: METHOD,
-    basis: [
-      {
-        id: 'measured',
-        function: `moisture.${fn}`,
-        formula: 'highest relativeHumidity',
-        inputs: {
-          tests: readings.length,
-          floorArea: echo(floorArea),
-          slabThickness: echo(slabThickness),
-          drying,
-          equilibration: echo(equilibration),
-          limit: echo(limit),
-        },
-        ...METHOD,
-        assumption: `holes at least ${share} of the slab deep`,
-      },
-    ],
+    assumption: `holes at least ${share} of the slab deep`,
+    inputs: { floorArea, slabThickness, drying },
+    testsNeeded: testsFor(fn, 'in-slab humidity', floorArea),
+    always: [...testNotes(METHOD), TEST_DUST],
+    readsLow: ({ depth }, path) => {
+      const depth_m = read(fn, 'depth', depth, LENGTH, POSITIVE, path);
+      if (depth_m >= slab_m) refuse(fn, 'conflict', [...path, 'depth'], 'less than the slab', depth);
+      return depth_m < deepEnough_m ? ['probe-too-shallow'] : [];
+    },
   });
 }

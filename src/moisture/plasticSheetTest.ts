@@ -1,4 +1,5 @@
 import type { Verdict } from '../core/assessment.ts';
+import { basis } from '../core/basis.ts';
 import type { Basis, Caution, CautionCode } from '../core/caution.ts';
 import { TIME } from '../core/dimensions.ts';
 import { echo } from '../core/echo.ts';
@@ -99,13 +100,11 @@ export function plasticSheetTest(input: PlasticSheetTestInput): PlasticSheetResu
       about('sheet-is-no-measurement', 'note'),
     ],
     basis: [
-      {
-        id: 'verdict',
-        function: `moisture.${fn}`,
-        formula: 'no sheet with moisture',
-        inputs: { tests: sheets.length, floorArea: echo(floorArea), leastDwell: echo(leastDwell) },
-        source: 'astm-d4263',
-      },
+      basis('verdict', `moisture.${fn}`, 'no sheet with moisture', 'astm-d4263', {
+        tests: sheets.length,
+        floorArea,
+        leastDwell,
+      }),
     ],
   };
 }

@@ -1,12 +1,8 @@
-import { TIME } from '../core/dimensions.ts';
-import { echo } from '../core/echo.ts';
-import { POSITIVE } from '../core/limits.ts';
 import type { Quantity, Share, Time } from '../core/quantity.ts';
-import { fields, read } from '../core/read.ts';
-import { readList, readObject } from '../core/readPlain.ts';
+import { fields } from '../core/read.ts';
 import type { ShareUnit } from '../core/unitCodes.ts';
-import { assessHumidity, readHumidity, readLimit, readProbeError } from './humidity.ts';
-import { testNotes, type Reading, type WorstAssessment } from './worst.ts';
+import { assessHumidity } from './humidity.ts';
+import { testNotes, type WorstAssessment } from './worst.ts';
 
 const METHOD = { source: 'bs-8203', status: 'memory' } as const;
 
@@ -67,28 +63,8 @@ export function surfaceHygrometerTest<U extends ShareUnit>(
   input: SurfaceHygrometerTestInput<U>,
 ): WorstAssessment<U> {
   const fn = 'surfaceHygrometerTest';
-  const { equilibration, tests, limit, relativeHumidityError } = fields(fn, input);
-  const longEnough_s = read(fn, 'equilibration', equilibration, TIME, POSITIVE) * (1 - 1e-12);
-  const limitShare = readLimit(fn, limit);
-  const error = readProbeError(fn, relativeHumidityError);
-  const readings = readList(fn, 'tests', tests, 1).map((test, i): Reading => {
-    const path = ['tests', i];
-    const box = readObject(fn, i, test, ['tests']);
-    const reading = readHumidity(fn, box.relativeHumidity, error, path);
-    const closed_s = read(fn, 'closedFor', box.closedFor, TIME, POSITIVE, path);
-    return closed_s < longEnough_s ? { ...reading, doubts: ['equilibration-too-short'] } : reading;
-  });
-  return assessHumidity(fn, limit, limitShare, readings, {
-    always: testNotes(METHOD),
+  return assessHumidity(fn, fields(fn, input), {
     method: METHOD,
-    basis: [
-      {
-        id: 'measured',
-        function: `moisture.${fn}`,
-        formula: 'highest relativeHumidity',
-        inputs: { tests: readings.length, equilibration: echo(equilibration), limit: echo(limit) },
-        ...METHOD,
-      },
-    ],
+    always: testNotes(METHOD),
   });
 }

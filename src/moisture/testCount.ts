@@ -1,5 +1,5 @@
+import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
-import { echo } from '../core/echo.ts';
 import type { Area } from '../core/quantity.ts';
 import { fields } from '../core/read.ts';
 import { readKey } from '../core/readPlain.ts';
@@ -55,14 +55,14 @@ export function testCount(input: TestCountInput): TestCount {
     count,
     cautions: testNotes({ source }),
     basis: [
-      {
-        id: 'count',
-        function: 'moisture.testCount',
-        formula: words,
-        inputs: { method, floorArea: echo(floorArea) },
+      basis(
+        'count',
+        'moisture.testCount',
+        words,
         source,
-        assumption: 'a part of an area counts as a whole one',
-      },
+        { method, floorArea },
+        'a part of an area counts as a whole one',
+      ),
     ],
   };
 }

@@ -1,6 +1,6 @@
 /** The worst reading of a floor against its limit. An average says nothing: the floor fails where it is wettest. */
 import { judge, type Assessment, type Verdict } from '../core/assessment.ts';
-import type { Basis, Caution, CautionCode } from '../core/caution.ts';
+import type { Basis, Caution, CautionCode, Cited } from '../core/caution.ts';
 import type { Quantity } from '../core/quantity.ts';
 
 /** A test of the floor, in base units. */
@@ -89,11 +89,8 @@ export interface WorstWords<U extends string> {
   readonly always: readonly Caution[];
   readonly basis: readonly Basis[];
   /** The method in the register of sources. */
-  readonly method: Method;
+  readonly method: Cited;
 }
-
-/** A method by its id in the register of sources, and whether it is quoted from memory. */
-export type Method = Pick<Caution, 'source' | 'status'>;
 
 /** The assessment with its cautions. */
 export function worstAssessment<U extends string>(words: WorstWords<U>): WorstAssessment<U> {
@@ -150,7 +147,7 @@ export function worstAssessment<U extends string>(words: WorstWords<U>): WorstAs
 }
 
 /** Notes that go with every moisture test of a floor. */
-export function testNotes(method: Method): Caution[] {
+export function testNotes(method: Cited): Caution[] {
   return [
     { code: 'service-climate', severity: 'note', params: {}, source: 'astm-f1869' },
     { code: 'methods-not-converted', severity: 'note', params: {}, ...method },

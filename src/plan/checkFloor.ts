@@ -18,11 +18,11 @@ import { ABSOLUTE, NOT_NEGATIVE, PART, PART_OR_WHOLE, POSITIVE } from '../core/l
 import { read } from '../core/read.ts';
 import { readNumber } from '../core/readPlain.ts';
 import { readTimeRule, type TimeRule } from '../cure/timeRule.ts';
-import { coatVolume } from '../film/index.ts';
-import { checkFits, readPail, type Pail } from '../mix/pail.ts';
-import { readVolumeParts, type VolumePart } from '../mix/parts.ts';
-import type { Coat, Crew, Readings } from './FloorDocument.ts';
+import { checkFilm } from '../film/coatVolume.ts';
+import { checkFits, readPail } from '../mix/pail.ts';
+import type { Crew, Readings } from './FloorDocument.ts';
 import {
+  all,
   choice,
   count,
   flag,
@@ -31,66 +31,50 @@ import {
   kindOf,
   list,
   name,
+  named,
+  namesIn,
   object,
   quantity,
   ranged,
   reader,
-  refusals,
   temperature,
-  inTurn,
+  together,
   unitOf,
-  unknownFields,
   type Guard,
 } from './guards.ts';
+import { shape } from './shape.ts';
 
 const length = quantity(LENGTH, POSITIVE);
 const volume = quantity(VOLUME, POSITIVE);
 const time = quantity(TIME, POSITIVE);
 const point = temperature(ABSOLUTE);
 
-/** A list of shapes; what each needs is known to the take-off, which looks at them next. */
-const shapes: Guard = (value, path, issues) => {
-  if (Array.isArray(value)) return;
-  issues.push(issue(value === undefined ? 'missing' : 'wrong-type', path, 'a list of shapes', value));
-};
-
-const zone = inTurn(object({ name, add: shapes }, { deduct: shapes }), (value, path, issues) => {
-  const { add, deduct } = value as TakeOffInput;
-  refusals(path, issues, () => takeOff({ add, deduct, unit: 'm2' }));
-});
+/** What a room deducts against what it adds is known when all its pieces can be measured. */
+const zone = all(
+  object({ name, add: list(shape, 1) }, { deduct: list(shape, 0) }),
+  together(({ add, deduct }: TakeOffInput) => takeOff({ add, deduct, unit: 'm2' })),
+);
 
 const timePoint = { temperature: point, time };
 const stated = { ...timePoint, from: point, to: point };
-const timeRule = inTurn(
+const timeRule = all(
   kindOf('rule', {
-    table: object({
-      rule: choice('table'),
-      points: list(object(timePoint), 2),
-      between: choice('linear', 'arrhenius'),
-    }),
-    halving: object({
-      rule: choice('halving'),
-      ...stated,
-      step: quantity(TEMPERATURE_DIFFERENCE, POSITIVE),
-    }),
-    arrhenius: object({
-      rule: choice('arrhenius'),
-      ...stated,
-      activationEnergy: quantity(MOLAR_ENERGY, POSITIVE),
-    }),
+    table: [{ points: list(object(timePoint), 2), between: choice('linear', 'arrhenius') }],
+    halving: [{ ...stated, step: quantity(TEMPERATURE_DIFFERENCE, POSITIVE) }],
+    arrhenius: [{ ...stated, activationEnergy: quantity(MOLAR_ENERGY, POSITIVE) }],
   }),
   reader((fn, key, rule: TimeRule, outer) => readTimeRule(fn, key, rule, outer)),
 );
 
-/** A ratio by volume; its reader knows the list by the name of its field. */
 const share = reader((fn, key, value: number, outer) => readNumber(fn, key, value, POSITIVE, outer));
-const ratio = inTurn(
-  list(object({ name, parts: share }), 1),
-  reader((fn, _, parts: readonly VolumePart[], outer) => readVolumeParts(fn, parts, outer)),
-);
-
 const material = object(
-  { name, parts: ratio, pack: volume, potLife: timeRule, statedFor: volume },
+  {
+    name,
+    parts: named(list(object({ name, parts: share }), 1)),
+    pack: volume,
+    potLife: timeRule,
+    statedFor: volume,
+  },
   {
     multiple: count,
     spare: quantity(SHARE, NOT_NEGATIVE),
@@ -102,7 +86,7 @@ const material = object(
 const depth = ranged(LENGTH, NOT_NEGATIVE);
 const lost = ranged(SHARE, PART);
 const held = ranged(VOLUME, NOT_NEGATIVE);
-const amount = inTurn(
+const amount = all(
   object(
     {},
     {
@@ -120,12 +104,7 @@ const amount = inTurn(
       lostBatch: held,
     },
   ),
-  (value, path, issues) => {
-    const area = { value: 1, unit: 'm2' } as const;
-    refusals(path, issues, () =>
-      coatVolume({ ...(value as Coat['amount']), area, unit: 'l', thicknessUnit: 'um' }),
-    );
-  },
+  together(checkFilm),
 );
 
 const instant = reader((fn, key, value: Instant, outer) => readInstant(fn, key, value, outer));
@@ -134,32 +113,25 @@ const coat = object(
   { zones: list(name, 1), start: instant },
 );
 
-const pail = inTurn(
-  object({ diameter: length, height: length }, { topDiameter: length }),
-  reader((fn, _, value: Pail, outer) => readPail(fn, value, outer)),
-);
-const crew = inTurn(
+const crew = all(
   object({
     mixers: count,
     crews: count,
     mixTime: time,
     carryTime: quantity(TIME, NOT_NEGATIVE),
     usableShare: quantity(SHARE, PART_OR_WHOLE),
-    pail,
+    pail: object({ diameter: length, height: length }, { topDiameter: length }),
     pailCapacity: volume,
     graduation: length,
     measuringStep: volume,
   }),
-  (value, path, issues) => {
-    const { pail, pailCapacity } = value as Crew;
+  together(({ pail, pailCapacity }: Crew) => {
     const wanted_m3 = read('planFloor', 'pailCapacity', pailCapacity, VOLUME, POSITIVE);
-    refusals(path, issues, () => {
-      checkFits('planFloor', readPail('planFloor', pail), wanted_m3);
-    });
-  },
+    checkFits('planFloor', readPail('planFloor', pail), wanted_m3);
+  }),
 );
 
-const readings = inTurn(
+const readings = all(
   object(
     { air: point, relativeHumidity: quantity(SHARE, PART_OR_WHOLE), surface: point, material: point },
     {
@@ -168,52 +140,13 @@ const readings = inTurn(
       surfaceError: quantity(TEMPERATURE_DIFFERENCE, NOT_NEGATIVE),
     },
   ),
-  (value, path, issues) => {
-    const limit = { value: 0, unit: 'deltaC' } as const;
-    refusals(path, issues, () => dewPointMargin({ ...(value as Readings), limit }));
-  },
+  together((given: Readings) => dewPointMargin({ ...given, limit: { value: 0, unit: 'deltaC' } })),
 );
 
-const fieldsOfFloor = object(
-  {
-    schema: choice(1),
-    name,
-    units: object({
-      area: unitOf(AREA),
-      film: unitOf(LENGTH),
-      volume: unitOf(VOLUME),
-      mark: unitOf(LENGTH),
-      time: unitOf(TIME),
-      temperature: unitOf(TEMPERATURE),
-    }),
-    zones: list(zone, 1),
-    materials: list(material, 1),
-    coats: list(coat, 1),
-    crew,
-    readings,
-    dewPointLimit: quantity(TEMPERATURE_DIFFERENCE, NOT_NEGATIVE),
-  },
-  { deductFrom: quantity(AREA, NOT_NEGATIVE) },
-);
-
-/** The names of a list of things, wherever they have one. */
-function namesIn(things: unknown): unknown[] {
-  return Array.isArray(things)
-    ? things.map((thing: unknown) => (isObject(thing) ? thing.name : undefined))
-    : [];
-}
-
-/** Names that stand twice, and names of things that are not there; whatever else may be wrong. */
+/** The names of things that are not there. */
 const references: Guard = (value, path, issues) => {
   if (!isObject(value)) return;
   const { zones, materials, coats } = value;
-  for (const [key, things] of Object.entries({ zones, materials, coats })) {
-    const names = namesIn(things);
-    names.forEach((one, i) => {
-      if (one === undefined || names.indexOf(one) === i) return;
-      issues.push(issue('conflict', [...path, key, i, 'name'], 'a name of its own', one));
-    });
-  }
   const known = (things: unknown, one: unknown, at: InputPath) => {
     const names = namesIn(things);
     if (typeof one !== 'string' || names.includes(one)) return;
@@ -229,32 +162,45 @@ const references: Guard = (value, path, issues) => {
   });
 };
 
-/** The fields of what is read by others: a quantity, a list of corners. */
-const KNOWN_TO_READERS = [
-  ['value', 'unit'],
-  ['points', 'unit'],
-];
+const floor = all(
+  object(
+    {
+      schema: choice(1),
+      name,
+      units: object({
+        area: unitOf(AREA),
+        film: unitOf(LENGTH),
+        volume: unitOf(VOLUME),
+        mark: unitOf(LENGTH),
+        time: unitOf(TIME),
+        temperature: unitOf(TEMPERATURE),
+      }),
+      zones: named(list(zone, 1)),
+      materials: named(list(material, 1)),
+      coats: named(list(coat, 1)),
+      crew,
+      readings,
+      dewPointLimit: quantity(TEMPERATURE_DIFFERENCE, NOT_NEGATIVE),
+    },
+    { deductFrom: quantity(AREA, NOT_NEGATIVE) },
+  ),
+  references,
+);
 
-/** Whatever else stands beside them, anywhere in the document. */
-const strayFields: Guard = (value, path, issues) => {
-  if (typeof value !== 'object' || value === null) return;
-  if (isObject(value)) {
-    const known = KNOWN_TO_READERS.find((fields) => fields.every((field) => field in value));
-    if (known) {
-      unknownFields(value, known, path, issues);
-      return;
-    }
-  }
-  for (const [key, inner] of Object.entries(value)) {
-    strayFields(inner, [...path, Array.isArray(value) ? Number(key) : key], issues);
-  }
-};
-
-/** Everything that is wrong with a floor document, each with its path; nothing where it can be planned. */
+/**
+ * Everything that is wrong with a floor document, each with its path; nothing where it can be planned.
+ *
+ * Fields that must fit together are looked at whatever else is wrong, and then find again what is wrong with each of
+ * them. So what is wrong with a value is said once: nothing more about it, nor about what stands in it.
+ */
 export function checkFloor(document: unknown): InputIssue[] {
   const issues: InputIssue[] = [];
-  // What the second finds stands inside fields that the first knows; what it does not know may go on without end.
-  inTurn(fieldsOfFloor, strayFields)(document, [], issues);
-  references(document, [], issues);
-  return issues;
+  floor(document, [], issues);
+  const said = new Set<string>();
+  return issues.filter(({ path }) => {
+    const outer = Array.from({ length: path.length + 1 }, (_, i) => JSON.stringify(path.slice(0, i)));
+    if (outer.some((one) => said.has(one))) return false;
+    said.add(JSON.stringify(path));
+    return true;
+  });
 }

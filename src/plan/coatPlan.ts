@@ -65,12 +65,7 @@ export function planCoat(
     spreadRate: rate,
     split: splitByVolume({ total: volume, parts: material.parts, unit: units.volume }),
     ...(batches && { batches }),
-    cautions: [
-      ...(batches ? [] : [outsidePotLife(material, readings.material)]),
-      ...(batches && !batches.clock && batches.largest.remedies.length === 0
-        ? [belowStep(batches.largest, crew)]
-        : []),
-    ],
+    cautions: batches ? [] : [outsidePotLife(material, readings.material)],
   };
 }
 
@@ -134,16 +129,6 @@ function outsidePotLife(material: Material, temperature: Temperature): Caution {
     code: 'no-pot-life-at-this-temperature',
     severity: 'caution',
     params: { material: material.name, temperature: echo(temperature) },
-    source: 'common-practice',
-  };
-}
-
-/** A batch that is down in time, but less than one step of the measure. */
-function belowStep({ volume }: LargestBatch, { measuringStep }: Crew): Caution {
-  return {
-    code: 'batch-below-measuring-step',
-    severity: 'caution',
-    params: { largest: volume.exact, step: echo(measuringStep) },
     source: 'common-practice',
   };
 }

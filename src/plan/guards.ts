@@ -6,7 +6,7 @@ import type { Dimension } from '../core/dimension.ts';
 import { InputError, type InputErrorCode, type InputIssue, type InputPath } from '../core/InputError.ts';
 import type { Limits } from '../core/limits.ts';
 import type { Quantity, Temperature } from '../core/quantity.ts';
-import { readRange, type Ranged } from '../core/range.ts';
+import { isRange, readRange, type Range } from '../core/range.ts';
 import { read, show } from '../core/read.ts';
 import { readCount, readName } from '../core/readPlain.ts';
 import { readTemperature } from '../core/temperature.ts';
@@ -33,8 +33,15 @@ export function reader(look: (fn: string, key: string, value: never, outer: Inpu
   };
 }
 
-/** Runs a function on a part of the document; what it refuses is added to the list, under the path of that part. */
-export function refusals(path: InputPath, issues: InputIssue[], run: () => unknown): void {
+/** A guard of the fields of an object that must fit together, made of a function that takes them. */
+export function together(look: (fields: never) => unknown): Guard {
+  return (value, path, issues) => {
+    if (isObject(value)) refusals(path, issues, () => look(value as never));
+  };
+}
+
+/** Runs what may refuse a part of the document; what it refuses is added to the list, under the path of that part. */
+function refusals(path: InputPath, issues: InputIssue[], run: () => unknown): void {
   try {
     run();
   } catch (error) {
@@ -45,22 +52,34 @@ export function refusals(path: InputPath, issues: InputIssue[], run: () => unkno
 
 /** A quantity of one kind within limits. */
 export function quantity<U extends string>(dimension: Dimension<U>, limits: Limits): Guard {
-  return reader((fn, key, value: Quantity<U>, outer) => read(fn, key, value, dimension, limits, outer));
+  return all(
+    fieldsOfQuantity,
+    reader((fn, key, value: Quantity<U>, outer) => read(fn, key, value, dimension, limits, outer)),
+  );
 }
 
 /** A temperature within limits. */
 export function temperature(limits: Limits): Guard {
-  return reader((fn, key, value: Temperature, outer) => readTemperature(fn, key, value, limits, outer));
+  return all(
+    fieldsOfQuantity,
+    reader((fn, key, value: Temperature, outer) => readTemperature(fn, key, value, limits, outer)),
+  );
 }
+
+/** Nothing else stands beside the number of a quantity and its unit. */
+const fieldsOfQuantity: Guard = (value, path, issues) => {
+  if (isObject(value)) unknownFields(value, ['value', 'unit'], path, issues);
+};
 
 /** A quantity or a range of them. */
 export function ranged<U extends string>(dimension: Dimension<U>, limits: Limits): Guard {
-  const ends = reader((fn, key, value: Ranged<Quantity<U>>, outer) =>
-    readRange(fn, key, value, dimension, limits, outer),
+  const end = quantity(dimension, limits);
+  const range = all(
+    object({ low: end, high: end }, { likely: end }),
+    reader((fn, key, value: Range<U>, outer) => readRange(fn, key, value, dimension, limits, outer)),
   );
   return (value, path, issues) => {
-    ends(value, path, issues);
-    if (isObject(value) && !('value' in value)) unknownFields(value, ['low', 'likely', 'high'], path, issues);
+    (isRange(value as Range) ? range : end)(value, path, issues);
   };
 }
 
@@ -80,39 +99,57 @@ export function choice(...choices: readonly (string | number)[]): Guard {
   return (value, path, issues) => {
     if (choices.includes(value as string)) return;
     const code = value === undefined ? 'missing' : 'out-of-range';
-    issues.push(issue(code, path, `one of ${choices.join(', ')}`, value));
+    const expected = (choices.length > 1 ? 'one of ' : '') + choices.join(', ');
+    issues.push(issue(code, path, expected, value));
   };
 }
 
 /** A unit code of one kind. */
 export function unitOf(dimension: Dimension<string>): Guard {
-  return choice(...Object.keys(dimension.factor));
+  return choice(...Object.keys(dimension.exact));
 }
 
 /** A list of at least `least` entries. */
 export function list(entry: Guard, least: number): Guard {
   return (value, path, issues) => {
-    if (!Array.isArray(value) || value.length < least) {
-      const code = value === undefined ? 'missing' : Array.isArray(value) ? 'out-of-range' : 'wrong-type';
-      issues.push(issue(code, path, `a list of ${least} or more`, value));
-      return;
-    }
     // Array.from visits the holes of a list as well.
-    Array.from(value as unknown[]).forEach((one, i) => {
+    const entries: unknown[] = Array.isArray(value) ? Array.from(value as unknown[]) : [];
+    entries.forEach((one, i) => {
       entry(one, [...path, i], issues);
     });
+    if (Array.isArray(value) && entries.length >= least) return;
+    const code = value === undefined ? 'missing' : Array.isArray(value) ? 'out-of-range' : 'wrong-type';
+    issues.push(issue(code, path, `a list of ${least} or more`, value));
   };
 }
 
+/** A list of things of which no two have the same name. */
+export function named(entries: Guard): Guard {
+  return all(entries, (value, path, issues) => {
+    const names = namesIn(value);
+    names.forEach((one, i) => {
+      if (one === undefined || names.indexOf(one) === i) return;
+      issues.push(issue('conflict', [...path, i, 'name'], 'a name of its own', one));
+    });
+  });
+}
+
+/** The names of a list of things, wherever they have one. */
+export function namesIn(things: unknown): unknown[] {
+  return Array.isArray(things)
+    ? things.map((thing: unknown) => (isObject(thing) ? thing.name : undefined))
+    : [];
+}
+
+/** Fields by their names. */
+type Fields = Readonly<Record<string, Guard>>;
+
 /** An object with exactly these fields; those that are optional may be left out. */
-export function object(
-  required: Readonly<Record<string, Guard>>,
-  optional: Readonly<Record<string, Guard>> = {},
-): Guard {
+export function object(required: Fields, optional: Fields = {}): Guard {
   const guards = { ...required, ...optional };
   return (value, path, issues) => {
     if (!isObject(value)) {
-      issues.push(issue(value === undefined ? 'missing' : 'wrong-type', path, 'an object', value));
+      issues.push(noObject(path, value));
       return;
     }
     for (const [key, look] of Object.entries(guards)) {
@@ -122,22 +159,39 @@ export function object(
   };
 }
 
-/** An object of one of several kinds, told apart by the word in one of its fields. */
-export function kindOf(field: string, kinds: Readonly<Record<string, Guard>>): Guard {
-  const named = object({ [field]: choice(...Object.keys(kinds)) });
+/** Where something else than an object came. */
+function noObject(path: InputPath, value: unknown): InputIssue {
+  return issue(value === undefined ? 'missing' : 'wrong-type', path, 'an object', value);
+}
+
+/** The fields that one kind of object must have, and those that it may. */
+export type FieldsOfKind = readonly [required: Fields, optional?: Fields];
+
+/** An object of one of several kinds, told apart by the word in one field. */
+export function kindOf(field: string, kinds: Readonly<Record<string, FieldsOfKind>>): Guard {
+  const word = choice(...Object.keys(kinds));
+  const guards = new Map<unknown, Guard>(
+    Object.entries(kinds).map(([kind, [required, optional]]) => [
+      kind,
+      object({ [field]: word, ...required }, optional),
+    ]),
+  );
   return (value, path, issues) => {
-    const kind = isObject(value) ? value[field] : undefined;
-    const look = typeof kind === 'string' && Object.hasOwn(kinds, kind) ? kinds[kind] : named;
-    look?.(value, path, issues);
+    if (!isObject(value)) {
+      issues.push(noObject(path, value));
+      return;
+    }
+    const look = guards.get(value[field]);
+    if (look) look(value, path, issues);
+    // What it must have is not known before its kind is.
+    else word(value[field], [...path, field], issues);
   };
 }
 
-/** One guard, and another where the first has found nothing. */
-export function inTurn(first: Guard, next: Guard): Guard {
+/** Several guards, one after the other. */
+export function all(...guards: readonly Guard[]): Guard {
   return (value, path, issues) => {
-    const before = issues.length;
-    first(value, path, issues);
-    if (issues.length === before) next(value, path, issues);
+    for (const look of guards) look(value, path, issues);
   };
 }
 

@@ -4,15 +4,17 @@ import type { Assessment } from '../core/assessment.ts';
 import { attempt } from '../core/attempt.ts';
 import { basis } from '../core/basis.ts';
 import type { Basis } from '../core/caution.ts';
-import { InputError, type InputPath } from '../core/InputError.ts';
-import type { Area, Temperature } from '../core/quantity.ts';
+import { echo } from '../core/echo.ts';
+import type { InputIssue } from '../core/InputError.ts';
+import { refuseAll } from '../core/read.ts';
+import type { Area, Share, Temperature } from '../core/quantity.ts';
 import type { LikelyRange } from '../core/range.ts';
 import type { VolumeUnit } from '../core/unitCodes.ts';
 import { packsToBuy, type PacksToBuy } from '../order/index.ts';
 import { sum } from '../units/index.ts';
 import { checkFloor } from './checkFloor.ts';
 import { cautionsOf, planCoat, type CoatPlan } from './coatPlan.ts';
-import type { FloorDocument, Material } from './FloorDocument.ts';
+import type { FloorDocument, Material, Readings } from './FloorDocument.ts';
 import { gathered, type PlanCaution } from './planCaution.ts';
 
 /** A room as measured. */
@@ -29,6 +31,8 @@ export interface Purchase {
   readonly material: string;
   /** What all its coats take. */
   readonly need: LikelyRange<VolumeUnit>;
+  /** Share of the need that is bought on top, where the material asks for any. */
+  readonly spare?: Share | undefined;
   /** The packs. */
   readonly packs: PacksToBuy;
 }
@@ -47,6 +51,8 @@ export interface FloorPlan {
   readonly coats: readonly CoatPlan[];
   /** What to buy. */
   readonly purchases: readonly Purchase[];
+  /** What was read on the floor. */
+  readonly readings: Readings;
   /** Dew point of the air. */
   readonly dewPoint: Temperature;
   /** Whether the slab is far enough above it. */
@@ -86,17 +92,18 @@ export interface FloorPlan {
  * ```
  */
 export function planFloor(document: unknown): FloorPlan {
-  const [first, ...rest] = checkFloor(document);
-  if (first) throw new InputError([first, ...rest]);
+  refuseAll(checkFloor(document));
   const floor = document as FloorDocument;
   const { units, readings } = floor;
 
-  const zones = floor.zones.map(({ name, add, deduct }) => ({
+  const zones = forEach('zones', floor.zones, ({ name, add, deduct }) => ({
     name,
     takeOff: takeOff({ add, deduct, deductFrom: floor.deductFrom, unit: units.area }),
   }));
-  const coats = floor.coats.map((coat, i) => under(['coats', i], () => planCoat(coat, zones, floor)));
-  const purchases = floor.materials.flatMap((material) => purchase(material, coats, units.volume));
+  const coats = forEach('coats', floor.coats, (coat) => planCoat(coat, zones, floor));
+  const purchases = forEach('materials', floor.materials, (material) =>
+    purchase(material, coats, units.volume),
+  ).flat();
   const { air, relativeHumidity, surface } = readings;
   const margin = dewPointMargin({ ...readings, surface, limit: floor.dewPointLimit });
   const areas = zones.map((zone) => zone.takeOff.net);
@@ -107,6 +114,7 @@ export function planFloor(document: unknown): FloorPlan {
     area: sum({ quantities: areas, unit: units.area }),
     coats,
     purchases,
+    readings: echo(readings),
     dewPoint: dewPoint({ air, relativeHumidity, unit: units.temperature }),
     dewPointMargin: margin,
     cautions: gathered([
@@ -139,13 +147,23 @@ function purchase(material: Material, coats: readonly CoatPlan[], unit: VolumeUn
     sum({ quantities: volumes.map((range) => range[end]), unit });
   const need = { low: all('low'), likely: all('likely'), high: all('high') };
   const { name, pack, spare, multiple } = material;
-  return [{ material: name, need, packs: packsToBuy({ name, need, pack, spare, multiple, unit }) }];
+  const packs = packsToBuy({ name, need, pack, spare, multiple, unit });
+  return [{ material: name, need, ...(spare && { spare: echo(spare) }), packs }];
 }
 
-/** Runs a step of the plan; what it still refuses, such as a batch for every square inch, is laid to a part of the document. */
-function under<T>(path: InputPath, step: () => T): T {
-  const result = attempt(step, undefined);
-  if (result.ok) return result.value;
-  const [first] = result.issues;
-  throw new InputError([{ ...first, function: 'planFloor', path }]);
+/** Takes a step of the plan for each; what is still refused, such as a batch for every square inch, is laid to that one. */
+function forEach<T, A>(
+  key: 'zones' | 'coats' | 'materials',
+  things: readonly T[],
+  step: (thing: T) => A,
+): A[] {
+  const issues: InputIssue[] = [];
+  const answers = things.flatMap((thing, i) => {
+    const result = attempt(() => step(thing), undefined);
+    if (result.ok) return [result.value];
+    issues.push({ ...result.issues[0], function: 'planFloor', path: [key, i] });
+    return [];
+  });
+  refuseAll(issues);
+  return answers;
 }

@@ -25,7 +25,7 @@ export interface VapourVolumeInput<U extends VolumeUnit = VolumeUnit> {
 /** Gas constant in J/(mol·K), exact since 2019. */
 const R = 8.31446261815324;
 const ATMOSPHERE_PA = 101325;
-const AIR: Limits = { least: -100.0000000001, most: 200.0000000001, words: ' from −100 to 200 °C' };
+const AIR: Limits = { above: -100.0000000001, below: 200.0000000001, words: ' from −100 to 200 °C' };
 
 /**
  * The vapour that a liquid solvent becomes: a gallon of it fills a closet.

@@ -44,7 +44,7 @@ export interface BaseVocComponent {
 }
 
 /** Nothing, a part or all of it. */
-const UP_TO_WHOLE: Limits = { least: 0, most: 1.000000000001, words: ' from 0 % to 100 %' };
+const UP_TO_WHOLE: Limits = { above: -5e-324, below: 1.000000000001, words: ' from 0 % to 100 %' };
 
 /** Reads one component. */
 export function readVocComponent(

@@ -78,6 +78,27 @@ describe('one sand in several figures', () => {
     expect(layer.thickness.likely?.value).toBeCloseTo(cast.build.likely.value, 9);
   });
 
+  it('no floor keeps more than was thrown on it, wherever its range ends', () => {
+    const overlapping = (retained: number) =>
+      aggregate.broadcast({
+        area: m2,
+        thrown: between(0.8, 1.2, 'lb/ft2'),
+        retained: between(0.7, retained, 'lb/ft2'),
+        screenLoss: pct(10),
+        resinThickness: um(500),
+        solidDensity: kgm3(2650),
+        unit: 'kg',
+        thicknessUnit: 'um',
+      });
+    for (const most of [0.8, 1, 1.2, 1.4]) {
+      const { thrown, retained, swept, reusable } = overlapping(most);
+      expect(swept.low.value).toBe(0);
+      expect(reusable?.low.value).toBe(0);
+      expect(swept.high.value).toBeCloseTo((thrown.high.value * 0.5) / 1.2, 9);
+      expect(retained.high.value).toBeCloseTo((thrown.high.value * Math.min(most, 1.2)) / 1.2, 9);
+    }
+  });
+
   it('a broadcast with much resin warns of dust only', () => {
     const { cautions } = aggregate.broadcast({
       area: m2,
@@ -180,6 +201,12 @@ describe('what cannot be', () => {
       'more kept than thrown',
       aggregate.broadcast,
       { ...cast, retained: onFloor(5) },
+      ['conflict', 'retained'],
+    ],
+    [
+      'surely more kept than thrown',
+      aggregate.broadcast,
+      { ...cast, thrown: between(3, 4, 'kg/m2'), retained: between(4.1, 5, 'kg/m2') },
       ['conflict', 'retained'],
     ],
     [

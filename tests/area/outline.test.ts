@@ -329,7 +329,8 @@ describe('corners that cannot be read', () => {
   };
   it.each([
     ['no corners', undefined, 'missing', ['corners']],
-    ['nothing in them', {}, 'wrong-type', ['corners']],
+    ['nothing in them', {}, 'missing', ['corners', 'points']],
+    ['no list of them', { unit: 'm', points: 4 }, 'wrong-type', ['corners', 'points']],
     ['null', null, 'wrong-type', ['corners']],
     ['an unknown unit', { ...square, unit: 'gal' }, 'wrong-unit', ['corners', 'unit']],
     [

@@ -127,6 +127,18 @@ describe('edges', () => {
     expect(takeOff({ add: [wall], unit: 'm2' }).perimeter).toBeUndefined();
   });
 
+  it('run along both ends of the steps and both sides of the landings of a stair', () => {
+    const stair = { shape: 'stair', steps: 10, tread: m(0.25), riser: m(0.15), width: m(1) } as const;
+    const edges = (landings: object) =>
+      takeOff({ add: [{ ...stair, ...landings }], unit: 'm2' }).edges?.metric;
+    expect(edges({})?.value).toBeCloseTo(8, 12);
+    expect(edges({ landings: 2, landing: m(1.5) })?.value).toBeCloseTo(14, 12);
+    expect(issueOf({ add: [{ ...stair, landings: 2 }], unit: 'm2' })).toEqual([['missing', 'add.0.landing']]);
+    expect(issueOf({ add: [{ ...stair, landing: m(2) }], unit: 'm2' })).toEqual([
+      ['missing', 'add.0.landings'],
+    ]);
+  });
+
   it('are no edges where pieces join', () => {
     const joined = takeOff({
       add: [

@@ -2,10 +2,14 @@ import { describe, expect, it } from 'vitest';
 import {
   batchClock,
   batchSteps,
+  handsNeeded,
   largestBatch,
   latestStart,
   type BatchClockInput,
 } from '../../src/batch/index.ts';
+import type { Caution } from '../../src/core/caution.ts';
+import { batchStepText } from '../../src/messages/batchStepText.ts';
+import { cautionText } from '../../src/messages/cautionText.ts';
 import { q } from '../support/quantity.ts';
 
 const input = {
@@ -61,8 +65,8 @@ describe('a clock of full batches and a rest', () => {
   });
 
   it('names the marks of both sizes', () => {
-    const named = clockOf().cautions.filter(({ code }) => code === 'reading-moves-ratio');
-    expect(named.length).toBe(2);
+    const named = clockOf().cautions.slice(3);
+    expect(named.map(({ code }) => code)).toEqual(['reading-moves-ratio', 'marks-off-ratio']);
   });
 });
 
@@ -70,8 +74,8 @@ it('counts the times of a clock without start only', () => {
   expect(batchClock(input).batches[0]?.start).toEqual({ after: q(0, 'min') });
 });
 
-it('says what helps where mixing outlasts the pot life, and still answers', () => {
-  const clock = batchClock({ ...input, potLife: q(3, 'min') });
+it('says what helps where a batch outlasts the pot life, and still answers', () => {
+  const clock = batchClock({ ...input, potLife: q(16, 'min') });
   expect(clock.remedies).toEqual([
     'smaller batch',
     'more hands',
@@ -79,12 +83,50 @@ it('says what helps where mixing outlasts the pot life, and still answers', () =
     'faster mixing',
     'slower hardener by the instructions',
   ]);
-  expect(clock.batches[0]?.pourBy.after).toEqual(q(0, 'min'));
   expect(clock.cautions[0]).toMatchObject({
     code: 'pot-life-too-short',
     severity: 'caution',
-    params: { needed: q(13, 'min'), usable: q(2.25, 'min') },
+    params: { needed: q(13, 'min'), usable: q(12, 'min') },
   });
+});
+
+it('names neither hands nor smaller batches where mixing alone outlasts the pot life', () => {
+  const clock = batchClock({ ...input, potLife: q(3, 'min') });
+  expect(clock.remedies).toEqual(['cooler material', 'faster mixing', 'slower hardener by the instructions']);
+  expect(clock.batches[0]?.pourBy.after).toEqual(q(0, 'min'));
+  expect(clock.cautions[0]).toMatchObject({
+    code: 'no-time-to-place',
+    severity: 'caution',
+    params: { needed: q(4, 'min'), usable: q(2.25, 'min') },
+  });
+  expect(cautionText(clock.cautions[0] as Caution)).toContain('take 4 min, and 2.25 min can be used');
+});
+
+it('mixing that takes the usable time but for round-off leaves none, and no number of hands', () => {
+  const answer = handsNeeded({
+    ...input,
+    potLife: q(20, 'min'),
+    usableShare: q(70, '%'),
+    mixTime: q(13, 'min'),
+    batchArea: q(45, 'm2'),
+    unit: 'min',
+  });
+  expect(answer).not.toHaveProperty('hands');
+  expect(answer).toMatchObject({
+    placingTime: q(0, 'min'),
+    cautions: [{ code: 'no-time-to-place' }, {}, {}],
+  });
+});
+
+it('a measuring step larger than the largest batch is named', () => {
+  const largest = (step: number) =>
+    largestBatch({ ...input, spreadRate: q(6, 'm2/l'), measuringStep: q(step, 'l') });
+  expect(largest(5)).toMatchObject({ volume: { exact: q(3, 'l'), field: q(0, 'l') }, remedies: [] });
+  expect(largest(5).cautions[2]).toMatchObject({
+    code: 'batch-below-measuring-step',
+    params: { largest: q(3, 'l'), step: q(5, 'l') },
+  });
+  expect(largest(3).cautions.length).toBe(2);
 });
 
 it('a batch that takes all of the usable time fits', () => {
@@ -166,6 +208,7 @@ it('one batch alone is measured in a pail that holds it, whatever the largest ba
     area: q(6, 'm2'),
     marks: { pail, graduation: q(1, 'mm'), unit: 'mm' },
   });
+  expect(clock.cautions.slice(3).map(({ code }) => code)).toEqual(['reading-not-judged']);
   expect(clock.batches.map(({ volume, area }) => [volume.value, area.value])).toEqual([[1, 6]]);
   expect([clock.stagger, clock.cycle]).toEqual([q(4, 'min'), q(7, 'min')]);
 });
@@ -182,6 +225,68 @@ it('equal batches name the marks of one of them', () => {
     },
   });
   expect(clock.cautions.filter(({ code }) => code === 'reading-moves-ratio').length).toBe(1);
+});
+
+it('a mark that is off ratio says so, as data and in words', () => {
+  const marks = {
+    pail: { diameter: q(20, 'cm'), height: q(25, 'cm') },
+    graduation: q(1, 'mm'),
+    unit: 'mm',
+  } as const;
+  const clock = batchClock({
+    ...input,
+    division: 'equal',
+    volume: q(9, 'l'),
+    parts: [
+      { name: 'A', parts: 2 },
+      { name: 'B', parts: 1 },
+    ],
+    marks,
+  });
+  expect(clock.cautions.slice(3)).toMatchObject([
+    { code: 'reading-not-judged', severity: 'caution', params: { name: 'B', graduation: q(1, 'mm') } },
+  ]);
+  const [line] = clock.batches;
+  if (!line) throw new Error('a line is due');
+  const fills = batchSteps(line).steps.filter(({ code }) => code === 'fill-to-mark');
+  expect(Object.keys(fills[0]?.params ?? {})).toEqual(['name', 'mark', 'step']);
+  expect(fills[1]?.params).toEqual({
+    name: 'B',
+    mark: q(95, 'mm'),
+    step: q(1, 'mm'),
+    ...line.marks?.[1]?.off,
+  });
+  expect(fills.map(batchStepText)).toEqual([
+    'Fill A up to the mark at 64 mm.',
+    'Fill B up to the mark at 95 mm (-3.1 % off ratio at the line, -10.8 % to 4.8 % if misread).',
+  ]);
+});
+
+it('reads a mark off in fractions of an inch where the stick has them', () => {
+  const words = (value: number, step: number, unit = 'in') =>
+    batchStepText({
+      code: 'fill-to-mark',
+      params: { name: 'A', mark: { value, unit }, step: { value: step, unit } },
+    });
+  expect(words(4.6875, 1 / 16)).toBe('Fill A up to the mark at 4 11/16 in.');
+  expect(words(5, 1)).toBe('Fill A up to the mark at 5 in.');
+  expect(words(6, 2)).toBe('Fill A up to the mark at 6 in.');
+  expect(words(4.65, 0.05)).toBe('Fill A up to the mark at 4.65 in.');
+  expect(words(12.5, 0.25, 'cm')).toBe('Fill A up to the mark at 12.5 cm.');
+});
+
+it('a mark that is in ratio but for round-off is 0.0 % off at the line', () => {
+  const [line] = batchClock({
+    ...input,
+    marks: { pail: { diameter: q(20, 'cm'), height: q(25, 'cm') }, graduation: q(1, 'mm'), unit: 'mm' },
+  }).batches;
+  if (!line) throw new Error('a line is due');
+  const off = line.marks?.[1]?.off?.atMarks.value ?? 1;
+  expect(Math.abs(off)).toBeLessThan(1e-9);
+  expect(off).not.toBe(0);
+  expect(batchStepText(batchSteps(line).steps[3] ?? { code: 'mix', params: {} })).toContain(
+    '(0.0 % off ratio',
+  );
 });
 
 it('a line of the clock reads as steps with its own figures', () => {

@@ -235,8 +235,11 @@ describe('refusals', () => {
     expect(refusal(fn, input)).toBe(expected);
   });
 
-  it('names the ends of the rule', () => {
+  it('names the ends of the rule, and the longest time that it gives', () => {
     expect(() => timeAt({ rule: halving, at: q(5, 'degC'), unit: 'min' })).toThrow('from 10 to 35 °C');
+    expect(() => temperatureForTime({ rule: halving, time: q(2, 'h'), unit: 'degC' })).toThrow(
+      'no longer than the 1.33333 h at the cold end',
+    );
   });
 });
 

@@ -1,6 +1,6 @@
 /** The demo as a person runs it, on the built package. */
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -10,6 +10,12 @@ import { replaced } from '../support/values.ts';
 
 const run = (...args: string[]) => spawnSync('node', ['examples/plan.mjs', ...args], { encoding: 'utf8' });
 const [, floor] = floors[0] as (typeof floors)[number];
+
+const closet = {
+  shape: 'rectangle',
+  length: { value: 8, unit: 'ft' },
+  width: { value: 5, unit: 'ft' },
+} as const;
 
 function written(name: string, text: string): string {
   const path = join(mkdtempSync(join(tmpdir(), 'floor-')), name);
@@ -27,11 +33,31 @@ describe('npm start', () => {
       }
     }
     expect(stdout).not.toMatch(/undefined|NaN|\[object|null/);
-    for (const line of stdout
-      .split('\n')
-      .filter((one) => /^ {2}(?! {2,}\d|.*(CAUTION|DANGER|note))\S.*\d/.test(one))) {
+    // All but the rows of batches, whose head names the function, and the cautions.
+    const figures = stdout.split('\n').filter((one) => /^ {2}(?! *\d|CAUTION|DANGER|note).*\d/.test(one));
+    for (const line of figures) {
       expect(line, line).toMatch(/\[[\w.]+: ?\w+\]|\[\w+\.\w+\]/);
     }
+  });
+
+  it('prints what was read, and no more than one of what is the same or single', () => {
+    const small = replaced(floor, ['zones'], [{ ...floor.zones[0], add: [closet], deduct: [] }]);
+    const everywhere = floor.coats.map((coat) => replaced(coat, ['zones'], undefined));
+    const { status, stdout } = run(
+      written('closet.json', JSON.stringify({ ...(small as object), coats: everywhere })),
+    );
+    expect(status).toBe(0);
+    expect(stdout).toMatch(/batches +1 batch {3}\[/);
+    expect(stdout).not.toMatch(/ 1 packs| 1, one every|gross/);
+    expect(stdout).toMatch(/relative humidity +58\.0 % ± 3\.0 % /);
+    expect(stdout).toMatch(/wet film +16\.00 mil {3}\[/);
+  });
+
+  it('prints what the README shows of it', () => {
+    const [, sample = ''] = /```text\n([^]*?)```/.exec(readFileSync('README.md', 'utf8')) ?? [];
+    expect(sample.split('\n').length).toBeGreaterThan(10);
+    const { stdout } = run('examples/floors/lantern-wharf.json');
+    for (const part of sample.trimEnd().split('\n…\n')) expect(stdout).toContain(part);
   });
 
   it('prints the same as data', () => {

@@ -110,6 +110,8 @@ describe('two ways to one figure', () => {
 describe('what is refused', () => {
   const solidsByVolume = pct(50);
   const kgl = (value: number) => ({ value, unit: 'kg/l' as const });
+  const mixed = { value: 1, unit: 'l' } as const;
+  const square = { area: { value: 1, unit: 'm2' }, unit: 'm2/l' } as const;
   it.each([
     ['no thinner', film.thinnedSolids, { solidsByVolume, unit: '%' }, ['missing', 'thinnerOfPaint']],
     [
@@ -162,57 +164,33 @@ describe('what is refused', () => {
     [
       'a square measured twice',
       film.testSquare,
-      {
-        area: { value: 1, unit: 'm2' },
-        mixed: { value: 1, unit: 'l' },
-        mixedMass: { value: 1, unit: 'kg' },
-        unit: 'm2/l',
-      },
+      { ...square, mixed, mixedMass: { value: 1, unit: 'kg' } },
       ['conflict', 'mixedMass'],
     ],
     [
       'a square with a density for nothing',
       film.testSquare,
-      { area: { value: 1, unit: 'm2' }, mixed: { value: 1, unit: 'l' }, density: kgl(1), unit: 'm2/l' },
+      { ...square, mixed, density: kgl(1) },
       ['conflict', 'density'],
     ],
-    [
-      'a square of no material',
-      film.testSquare,
-      { area: { value: 1, unit: 'm2' }, unit: 'm2/l' },
-      ['missing', 'mixed'],
-    ],
+    ['a square of no material', film.testSquare, square, ['missing', 'mixed']],
     [
       'more left than mixed',
       film.testSquare,
-      {
-        area: { value: 1, unit: 'm2' },
-        mixed: { value: 1, unit: 'l' },
-        leftOver: { value: 1, unit: 'l' },
-        unit: 'm2/l',
-      },
+      { ...square, mixed, leftOver: mixed },
       ['conflict', 'leftOver'],
-    ],
-    [
-      'a class between two',
-      film.surfaceProfile,
-      { thickness: { value: 10, unit: 'mil' }, profileClass: 2.5 },
-      ['out-of-range', 'profileClass'],
-    ],
-    [
-      'an eleventh class',
-      film.surfaceProfile,
-      { thickness: { value: 10, unit: 'mil' }, profileClass: 11 },
-      ['out-of-range', 'profileClass'],
-    ],
-    [
-      'a class in words',
-      film.surfaceProfile,
-      { thickness: { value: 10, unit: 'mil' }, profileClass: 'three' },
-      ['wrong-type', 'profileClass'],
     ],
   ])('%s', (_, run, input, issue) => {
     expect(issueOf(run as (input: never) => unknown, input)).toEqual(issue);
+  });
+
+  it.each([
+    ['between two', 2.5, 'out-of-range'],
+    ['beyond the last', 11, 'out-of-range'],
+    ['in words', 'three', 'wrong-type'],
+  ])('a class %s', (_, profileClass, code) => {
+    const thickness = { value: 10, unit: 'mil' };
+    expect(issueOf(film.surfaceProfile, { thickness, profileClass })).toEqual([code, 'profileClass']);
   });
 });
 

@@ -9,8 +9,8 @@ const TOOLS = ['core', 'units', 'exact', 'messages', 'schema'];
 const LAYERS = [
   ['core'],
   ['units', 'exact'],
-  ['area', 'film', 'aggregate', 'mix', 'cure', 'climate', 'moisture', 'inspect', 'polish', 'safety'],
-  ['batch', 'order', 'schedule', 'price'],
+  ['area', 'film', 'aggregate', 'mix', 'cure', 'climate', 'moisture', 'polish', 'safety'],
+  ['batch', 'order', 'inspect', 'schedule', 'price'],
   ['plan'],
   ['messages', 'schema'],
 ];

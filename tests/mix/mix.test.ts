@@ -501,6 +501,12 @@ describe('reconcile', () => {
     expect([answer.agrees, answer.suspicions]).toEqual([false, []]);
   });
 
+  it('names no part where the ratio was turned round', () => {
+    const { suspicions } = reconcile(given('reconcile-turned-round') as never);
+    expect(suspicions).toHaveLength(1);
+    expect(suspicions[0]).not.toHaveProperty('part');
+  });
+
   it('cannot turn round a ratio of equal parts', () => {
     const answer = reconcile({
       parts: [

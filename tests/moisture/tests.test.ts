@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { across, between } from '../../src/core/index.ts';
 import { cautionText } from '../../src/messages/index.ts';
 import * as moisture from '../../src/moisture/index.ts';
 
@@ -28,40 +29,6 @@ const dish = (gain: number, exposure = 66) => ({
   exposure: hours(exposure),
 });
 
-describe('a bakery floor over a wet slab', () => {
-  const holes = [82, 88, 91, 94, 86, 97, 89, 90];
-
-  it('asks for 8 holes of 2.4 in, of which the highest governs and not the mean', () => {
-    const floorArea = ft2(84 * 52 + 40 * 30 + 22 * 18);
-    expect(moisture.testCount({ method: 'in-slab humidity', floorArea }).count).toBe(holes.length);
-    const depth = moisture.probeDepth({ slabThickness: inches(6), drying: 'one side', unit: 'in' });
-    expect(depth.value).toBeCloseTo(2.4, 12);
-    const answer = moisture.inSlabHumidityTest({
-      ...slab,
-      floorArea,
-      tests: holes.map((humidity) => hole(humidity, depth.value)),
-    });
-    expect(answer).toMatchObject({ verdict: 'fails', governing: 5, usable: 8, testsNeeded: 8 });
-    expect(answer.measured).toEqual(percent(97));
-    expect(holes.reduce((a, b) => a + b) / holes.length).toBe(89.625);
-  });
-
-  it('needs a barrier, is within the limit of that barrier, and is fit to coat by it', () => {
-    const finding = { measured: percent(97), systemLimit: percent(85), barrierLimit: percent(99) };
-    expect(moisture.barrierDecision({ inSlabHumidity: finding })).toMatchObject({
-      barrierNeeded: 'yes',
-      withinBarrierLimit: 'meets',
-      fitToCoat: 'meets',
-      by: 'barrier',
-    });
-  });
-
-  it('gives off 9.64 lb', () => {
-    const rate = moisture.emissionRate({ ...dish(5.31, 65.5), unit: 'lb/1000ft2/24h' });
-    expect(rate.value).toBeCloseTo(9.64215881, 8);
-  });
-});
-
 describe('holes', () => {
   it('a shallow hole over the limit fails the floor, below it decides nothing', () => {
     const good = [hole(70), hole(71), hole(72)];
@@ -78,6 +45,12 @@ describe('holes', () => {
     const none = moisture.inSlabHumidityTest({ ...slab, tests: [hole(70, 1), hole(71, 2), hole(72, 2.3)] });
     expect([none.verdict, none.usable, none.measured.value]).toEqual(['undecided', 0, 72]);
     expect(codes(none)).toContain('probe-too-shallow');
+  });
+
+  it('a hole through the slab is refused', () => {
+    expect(() => moisture.inSlabHumidityTest({ ...slab, tests: [hole(70), hole(70, 6)] })).toThrow(
+      /tests\.1\.depth must be less than the slab, got 6 'in'/,
+    );
   });
 
   it('a hole read too early decides nothing, over the limit or below it', () => {
@@ -147,6 +120,18 @@ describe('dishes', () => {
     expect(moisture.calciumChlorideTest({ ...floor, limit, tests, gainError: grams(0.1) }).verdict).toBe(
       'undecided',
     );
+  });
+
+  it('readings between their ends give an emission between proven ends', () => {
+    const range = across(moisture.emissionRate, {
+      gain: between(1.75, 1.85, 'g'),
+      exposedArea: between(63.56, 64.56, 'in2'),
+      exposure: between(65.5, 65.8333333333, 'h'),
+      unit: 'lb/1000ft2/24h',
+    });
+    expect(range.enclosure).toBe('proven');
+    expect(range.low.value).toBeCloseTo(3.13716, 5);
+    expect(range.high.value).toBeCloseTo(3.385747, 5);
   });
 
   it('refuses errors as large as what was measured', () => {

@@ -6,6 +6,7 @@ import { expect, it } from 'vitest';
 import { wetThicknessForDry } from '../../src/film/index.ts';
 import {
   batchWithAdditions,
+  markHeight,
   pailMarks,
   pailVolume,
   readingRatioError,
@@ -58,7 +59,10 @@ it('marks the pail, and finds that a sixteenth of an inch is more than the toler
   expect(off?.atMarks.value).toBeCloseTo(0.359838659, 6);
   expect(off?.low.value).toBeCloseTo(-4.15581779, 6);
   expect(off?.high.value).toBeCloseTo(5.01380603, 6);
-  expect(cautions.map(({ params }) => params.name)).toContain('B');
+  expect(cautions.map(({ code, params }) => [code, params.name])).toEqual([
+    ['marks-off-ratio', 'pigment'],
+    ['reading-moves-ratio', 'B'],
+  ]);
 });
 
 it('is ten times better on the scale', () => {
@@ -85,6 +89,14 @@ it('comes out 15 % short of A where the pail is taken for a straight one of its 
   const height = marks[0]?.mark.exact ?? q(0, 'in');
   const poured = pailVolume({ fillHeight: height, pail, unit: 'usgal' });
   expect((poured.value / a.volume.value - 1) * 100).toBeCloseTo(-14.6855907, 6);
+});
+
+it('takes 4.6 % too much B where a stick is cut in equal thirds', () => {
+  const level = markHeight({ volume: q(a.volume.value + b.volume.value, 'usgal'), pail, unit: 'in' });
+  expect(level.value).toBeCloseTo(6.38247, 5);
+  const twoThirds = pailVolume({ fillHeight: q((level.value * 2) / 3, 'in'), pail, unit: 'usgal' });
+  const third = a.volume.value + b.volume.value - twoThirds.value;
+  expect((third / twoThirds.value / (1 / 2) - 1) * 100).toBeCloseTo(4.5659546, 6);
 });
 
 it('is laid 16.8 mil wet for 16 dry when 5 % of thinner goes in, with 41 g/l of solvent', () => {

@@ -67,6 +67,13 @@ describe('pore coat on a hot slab', () => {
       unit: 'usfloz',
     });
     expect([sizes.count - 1, sizes.lastToMix?.field.value]).toEqual([29, 4]);
+    const byArea = batchSizes({
+      total: area,
+      largest: q(105, 'ft2'),
+      division: 'full and rest',
+      unit: 'ft2',
+    });
+    expect([byArea.count - 1, byArea.last.value]).toEqual([29, 9]);
     const mixed = q(((sizes.count - 1) * 20 + 4) / 128, 'usgal');
     expect(mixed.value).toBe(4.5625);
     const split = splitByVolume({ total: mixed, parts, unit: 'usgal' });
@@ -77,6 +84,7 @@ describe('pore coat on a hot slab', () => {
     expect(gel.potLife.value).toBeCloseTo(3.53553391, 7);
     const largest = largestBatch({ ...pace, spreadRate: spread, measuringStep: q(2, 'usfloz'), units });
     expect(largest.volume.exact.value).toBeCloseTo(11.9490826, 6);
+    expect(largest.area.value).toBeCloseTo(62.7327, 4);
     expect(largest.volume.field.value).toBe(10);
     expect(largest.usable.value).toBeCloseTo(2.65165043, 7);
     const habit = clockOf(20);
@@ -84,22 +92,28 @@ describe('pore coat on a hot slab', () => {
     expect(habit.remedies).toContain('smaller batch');
     const small = clockOf(10);
     expect(small.batches.length).toBe(59);
+    expect(small.batches[0]?.area.value).toBeCloseTo(52.5, 9);
     expect(small.cycle.value).toBeCloseTo(2.39583333, 7);
     expect(small.stagger.value).toBeCloseTo(1.08333333, 7);
+    expect(small.pacedBy).toBe('mixers');
     expect(small.remedies).toEqual([]);
   });
 
   it('places in two lots, so that the last strip is not too hard to regrind', () => {
-    const { rate } = batchPace({
-      batchArea: q(52.5, 'ft2'),
-      mixTime: pace.mixTime,
-      carryTime: pace.carryTime,
-      mixers: 1,
-      placingRate: pace.placingRate,
-      crews: 2,
-      units: { time: 'min', rate: 'ft2/min' },
-    });
+    const paceWith = (mixers: number) =>
+      batchPace({
+        batchArea: q(52.5, 'ft2'),
+        mixTime: pace.mixTime,
+        carryTime: pace.carryTime,
+        mixers,
+        placingRate: pace.placingRate,
+        crews: 2,
+        units: { time: 'min', rate: 'ft2/min' },
+      });
+    const { rate } = paceWith(1);
     expect(rate.value).toBeCloseTo(48.4615385, 6);
+    // A second mixer would leave the pace to the two hands, 0.65625 min for each batch.
+    expect(paceWith(2)).toMatchObject({ stagger: q(0.65625, 'min'), pacedBy: 'crews' });
     const lots = poreCoatLots({
       area,
       placingRate: rate,

@@ -5,44 +5,9 @@ import * as z from 'zod/mini';
 import { attempt } from '../../src/core/attempt.ts';
 import { planFloor } from '../../src/plan/planFloor.ts';
 import { floorDocument } from '../../src/schema/floorDocument.ts';
+import { pathsIn, WRONG, type Path } from '../support/damage.ts';
 import { floors } from '../support/floors.ts';
 import { replaced } from '../support/values.ts';
-
-type Path = (string | number)[];
-
-/** The path of every value inside a document. */
-function pathsIn(value: unknown, path: Path = []): Path[] {
-  if (typeof value !== 'object' || value === null) return [path];
-  const inside = Object.entries(value).flatMap(([key, inner]) =>
-    pathsIn(inner, [...path, Array.isArray(value) ? Number(key) : key]),
-  );
-  return [path, ...inside];
-}
-
-const WRONG: unknown[] = [
-  undefined,
-  null,
-  NaN,
-  Infinity,
-  -1,
-  0,
-  1.5,
-  1e308,
-  '',
-  '12',
-  'furlong',
-  'toString',
-  true,
-  [],
-  {},
-  [null],
-  { value: 1, unit: 'ft' },
-  { value: 1, unit: 'ft', note: 'about' },
-  { value: 1, unit: 'min' },
-  { value: 5, unit: 'degC' },
-  { low: { value: 2, unit: '%' }, high: { value: 1, unit: '%' } },
-  { low: { value: 1, unit: '%' }, high: { value: 2, unit: '%' }, mean: 1 },
-];
 
 function agree(document: unknown): boolean {
   const parsed = floorDocument.safeParse(document);
@@ -115,6 +80,15 @@ describe.each(floors)('%s', (_, floor) => {
       if (!result.ok) expect(result.issues[0].path.slice(0, path.length - 1)).toEqual(path.slice(0, -1));
     }
   });
+});
+
+it('answers a list of hundreds of thousands of wrong entries', () => {
+  const [[, floor] = []] = floors;
+  const zones = new Array<number>(200_000).fill(3);
+  const result = floorDocument.safeParse({ ...floor, zones });
+  expect(result.success).toBe(false);
+  expect(result.error?.issues.length).toBeLessThanOrEqual(1000);
+  expect(result.error?.issues[0]?.path).toEqual(['zones', 0]);
 });
 
 it('is published as JSON Schema', async () => {

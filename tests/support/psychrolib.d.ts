@@ -6,6 +6,7 @@ declare module 'psychrolib' {
     GetTDewPointFromRelHum(air: number, humidity: number): number;
     GetSatVapPres(temperature: number): number;
     GetRelHumFromTWetBulb(air: number, wetBulb: number, pressure: number): number;
+    GetTWetBulbFromRelHum(air: number, humidity: number, pressure: number): number;
     GetStandardAtmPressure(altitude: number): number;
   }
   const psychrolib: Psychrolib;
