@@ -2,6 +2,13 @@ import type { Quantity } from './quantity.ts';
 
 /** Every caution this library can raise, by the folder that raises it. The words stand in `coating-math/messages`. */
 export type CautionCode =
+  // statistics
+  | 'mean-not-places'
+  | 'normal-readings-assumed'
+  | 'beyond-limit'
+  | 'inside-guard-band'
+  | 'formula-bends'
+  | 'uncertainty-leaves-range'
   // area
   | 'deduction-left-in'
   | 'outline-unknown'

@@ -48,6 +48,21 @@ export function readName(
   return refuse(fn, code, [...path, key], 'a name', value);
 }
 
+/** Reads the names in a list; two of one name could not be told apart. */
+export function readNames(
+  fn: string,
+  list: readonly { readonly name: string }[],
+  path: InputPath,
+): readonly string[] {
+  const seen = new Set<string>();
+  return list.map((entry, i) => {
+    const name = readName(fn, 'name', entry.name, [...path, i]);
+    if (seen.has(name)) refuse(fn, 'conflict', [...path, i, 'name'], 'a name of its own', name);
+    seen.add(name);
+    return name;
+  });
+}
+
 /** Reads a text that may be left out: it then reads as `otherwise`. */
 export function readTextOr(
   otherwise: string,

@@ -22,7 +22,7 @@ export function readScale(
   // A caller without types may hand over anything, hence the question marks.
   const value = quantity?.value as number;
   const scale = scaleOf(quantity?.unit);
-  const kind = due ?? (scale?.dimension as Dimension<string> | undefined) ?? UNKNOWN;
+  const kind = due ?? scale?.dimension ?? UNKNOWN;
   const isOne = scale?.dimension === kind && Number.isFinite(value);
   if (isOne && (value - scale.zero) * scale.factor >= scale.least) return scale;
   return refuseQuantity(fn, key, quantity, kind, isOne ? ABSOLUTE : ANY, path);

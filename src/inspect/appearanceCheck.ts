@@ -4,10 +4,10 @@ import type { Basis, Caution, CautionCode, Cited } from '../core/caution.ts';
 import type { Limits } from '../core/limits.ts';
 import { fields, refuse } from '../core/read.ts';
 import { readKey, readNumber, readObject } from '../core/readPlain.ts';
-import { worstFinding } from './filmFindings.ts';
-import { meanOf } from './filmReadings.ts';
+import { meanOf } from '../statistics/readings.ts';
 import { GLOSS } from './glossScale.ts';
 import { judgeScale, readPlaces, type ScaleCriterion, type ScaleFinding, type ScalePlace } from './scale.ts';
+import { worstFinding } from './worstFinding.ts';
 
 /** What was measured of the look of a floor. */
 export type AppearanceScale = 'gloss 20°' | 'gloss 60°' | 'gloss 85°' | 'haze' | 'image clarity';
@@ -77,7 +77,7 @@ const CODES: Readonly<Record<Exclude<Verdict, 'meets'>, CautionCode>> = {
  * @units scales of the instruments without unit; answers the same scale.
  * @validRange gloss and haze from 0 to 2000, image clarity from 0 to 100; at least one limit, the least ones at or below
  * the greatest.
- * @accuracy Exact; means in two passes. A reading exactly on a limit meets it. No published figure: the limits are those of
+ * @accuracy Exact, the means within 1e-15. A reading exactly on a limit meets it. No published figure: the limits are those of
  * the specification.
  * @source astm-d523, astm-d4039, astm-d5767
  * @param input - Scale, places, limits and what a reading may be off by.

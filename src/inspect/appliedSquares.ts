@@ -5,7 +5,7 @@ import { POSITIVE } from '../core/limits.ts';
 import type { Area, Density, Mass, Volume } from '../core/quantity.ts';
 import { read, refuse } from '../core/read.ts';
 import { readOneOf } from '../core/readOneOf.ts';
-import { readName, readObjects } from '../core/readPlain.ts';
+import { readNames, readObjects } from '../core/readPlain.ts';
 
 /** A square of the chalked grid, or a bay. */
 export interface AppliedSquare {
@@ -37,14 +37,11 @@ export interface BaseSquares {
 export function readSquares(fn: string, given: readonly AppliedSquare[]): BaseSquares {
   const list = readObjects(fn, 'squares', given, 1);
   const { dimension: kind } = readOneOf(fn, 'used', list[0]?.used, [VOLUME, MASS], POSITIVE, ['squares', 0]);
-  const seen = new Set<string>();
+  const names = readNames(fn, list, ['squares']);
   const squares = list.map((square, i): BaseSquare => {
     const path = ['squares', i];
-    const name = readName(fn, 'name', square.name, path);
-    if (seen.has(name)) refuse(fn, 'conflict', [...path, 'name'], 'a name of its own', name);
-    seen.add(name);
     return {
-      name,
+      name: names[i] ?? '',
       area_m2: read(fn, 'area', square.area, AREA, POSITIVE, path),
       used: read<string>(fn, 'used', square.used, kind, POSITIVE, path),
     };

@@ -10,7 +10,7 @@ import { readList, readName, readObject } from '../core/readPlain.ts';
 import type { LengthUnit, SpreadRateUnit } from '../core/unitCodes.ts';
 import { filmAbovePeaks } from '../film/filmAbovePeaks.ts';
 import { readSquares, volumeOf, type AppliedSquare, type BaseSquare } from './appliedSquares.ts';
-import { worstFinding } from './filmFindings.ts';
+import { worstFinding } from './worstFinding.ts';
 
 /** Input of {@link asApplied}. */
 export interface AsAppliedInput<

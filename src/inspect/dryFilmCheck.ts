@@ -1,6 +1,6 @@
 import { worstOf, type Assessment } from '../core/assessment.ts';
 import { basis } from '../core/basis.ts';
-import type { Caution, CautionCode } from '../core/caution.ts';
+import type { Basis, Caution, CautionCode } from '../core/caution.ts';
 import { LENGTH, SHARE } from '../core/dimensions.ts';
 import { NOT_NEGATIVE } from '../core/limits.ts';
 import type { Area, Length, Quantity, Share } from '../core/quantity.ts';
@@ -8,16 +8,13 @@ import { fields, readOr, refuse, write } from '../core/read.ts';
 import { readOneOf } from '../core/readOneOf.ts';
 import type { LengthUnit } from '../core/unitCodes.ts';
 import { ruleCautions } from './filmCautions.ts';
-import {
-  findingsOf,
-  worstFinding,
-  type BaseFinding,
-  type FilmCriterion,
-  type GaugeError,
-} from './filmFindings.ts';
+import { findingsOf, type BaseFinding, type FilmCriterion, type GaugeError } from './filmFindings.ts';
 import { missingOf, readFilmAreas, type FilmArea, type MissingReadings } from './filmReadings.ts';
-import { readCoatedArea, readFilmLimits, readRule, readSubstrate } from './filmRules.ts';
-import type { FilmRule, FilmSubstrate, SpecifiedFilm } from './filmRules.ts';
+import { readCoatedArea, readFilmLimits, type SpecifiedFilm } from './filmLimits.ts';
+import type { FilmRule } from './filmRules.ts';
+import { readFilmRule } from './readFilmRule.ts';
+import type { FilmSubstrate } from './substrates.ts';
+import { worstFinding } from './worstFinding.ts';
 
 /** Input of {@link dryFilmCheck}. */
 export interface DryFilmCheckInput<U extends LengthUnit = LengthUnit> {
@@ -77,10 +74,8 @@ export interface DryFilmAssessment<U extends LengthUnit = LengthUnit> extends Fi
   /** What belongs with the verdict. */
   readonly cautions: readonly Caution[];
   /** Where the figures come from. */
-  readonly basis: DryFilmBasis;
+  readonly basis: readonly Basis[];
 }
-
-type DryFilmBasis = Assessment['basis'];
 
 const FAILED: Readonly<Record<FilmCriterion, CautionCode>> = {
   'spot-least': 'spot-too-thin',
@@ -106,7 +101,7 @@ const FAILED: Readonly<Record<FilmCriterion, CautionCode>> = {
  * @units lengths in any mix of units, area, share; answers lengths, shares.
  * @validRange thicknesses above 0, readings 0 or more; coatedArea up to 1e9 m²; ISO 19840 from 40 µm. SSPC-PA 2 on
  * metal, SSPC-PA 9 on concrete, ISO 19840 and IMO MSC.215(82) on steel. Concrete has no correction for roughness.
- * @accuracy Exact up to round-off: means in two passes, and a reading exactly on a limit meets it in every unit.
+ * @accuracy Exact up to round-off: round-off is kept out of the means, and a reading exactly on a limit meets it in every unit.
  * @source sspc-pa-2, sspc-pa-9, iso-19840, imo-msc-215-82
  * @param input - Rule, substrate, specified film, readings and the unit wanted.
  * @returns The verdict with the governing place and its clause, every criterion, and what is missing.
@@ -137,12 +132,11 @@ const FAILED: Readonly<Record<FilmCriterion, CautionCode>> = {
 export function dryFilmCheck<U extends LengthUnit>(input: DryFilmCheckInput<U>): DryFilmAssessment<U> {
   const fn = 'dryFilmCheck';
   const { rule, substrate, specified, coatedArea, areas, gaugeError, correction, unit } = fields(fn, input);
-  const base = readRule(fn, rule);
-  const onConcrete = readSubstrate(fn, rule.rule, substrate) === 'concrete';
+  const base = readFilmRule(fn, rule, substrate);
   const limits = readFilmLimits(fn, base, specified);
   const asked = base.countFor(readCoatedArea(fn, coatedArea));
   const correction_m = readOr(0, fn, 'correction', correction, LENGTH, NOT_NEGATIVE);
-  if (onConcrete && correction !== undefined) {
+  if (substrate === 'concrete' && correction !== undefined) {
     refuse(fn, 'conflict', ['correction'], 'left out on concrete: it is for rough metal', correction);
   }
   const error = readGaugeError(fn, gaugeError);

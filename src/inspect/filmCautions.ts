@@ -1,6 +1,6 @@
 /** Cautions that go with every answer by a rule for dry films. */
 import type { Caution } from '../core/caution.ts';
-import type { BaseRule } from './filmRules.ts';
+import type { BaseRule } from './readFilmRule.ts';
 
 /** Says what of a rule is not from the standard itself. */
 export function ruleCautions({ name, source, assumption = '' }: BaseRule): Caution[] {

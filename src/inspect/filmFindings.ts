@@ -1,7 +1,9 @@
 /** One finding for each criterion of a rule: the worst place of the film by it. */
-import { judge, VERDICTS, type Verdict } from '../core/assessment.ts';
+import { judge, type Verdict } from '../core/assessment.ts';
 import type { BaseFilmArea } from './filmReadings.ts';
-import type { BaseFilmLimits, BaseTerms } from './filmRules.ts';
+import type { BaseFilmLimits } from './filmLimits.ts';
+import type { BaseTerms } from './readFilmRule.ts';
+import { worstFinding } from './worstFinding.ts';
 
 /** What a rule holds the film to. */
 export type FilmCriterion = 'spot-least' | 'spot-most' | 'mean-least' | 'mean-most' | 'low-share';
@@ -38,16 +40,6 @@ interface Place {
   readonly area: number;
   readonly spot?: number | undefined;
   readonly decides: boolean;
-}
-
-/** From the worst: by verdict, then by the room that is left. */
-export function worstFinding<F extends Pick<BaseFinding, 'verdict' | 'gap' | 'limit'>>(
-  findings: readonly F[],
-): F | undefined {
-  const rank = ({ verdict }: F) => VERDICTS.indexOf(verdict);
-  const room = ({ gap, limit }: F) => gap / (limit || 1);
-  const worse = (a: F, b: F) => rank(b) > rank(a) || (rank(b) === rank(a) && room(b) < room(a));
-  return findings.reduce<F | undefined>((a, b) => (!a || worse(a, b) ? b : a), undefined);
 }
 
 /** The least or greatest spot of each area, apart for spots that decide and those that lack readings. */

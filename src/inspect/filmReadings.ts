@@ -4,8 +4,10 @@ import type { InputPath } from '../core/InputError.ts';
 import { NOT_NEGATIVE } from '../core/limits.ts';
 import type { Length } from '../core/quantity.ts';
 import { read } from '../core/read.ts';
-import { readList, readName, readObjects } from '../core/readPlain.ts';
-import type { BaseCount, BaseRule } from './filmRules.ts';
+import { readList, readNames, readObjects } from '../core/readPlain.ts';
+import { meanOf } from '../statistics/readings.ts';
+import { total } from '../units/total.ts';
+import type { BaseCount, BaseRule } from './readFilmRule.ts';
 
 /** A measured area of the film. */
 export interface FilmArea {
@@ -27,20 +29,16 @@ export interface BaseFilmArea {
   readonly bare?: number | undefined;
 }
 
-/** The mean in two passes, so that the round-off of a hundred thousand readings stays out of it. */
-export function meanOf(values: readonly number[]): number {
-  const rough = values.reduce((sum, value) => sum + value, 0) / values.length;
-  return rough + values.reduce((sum, value) => sum + (value - rough), 0) / values.length;
-}
-
 /** Reads the areas; `correction_m` is taken off every reading, down to nothing. */
 export function readFilmAreas(
   fn: string,
   areas: readonly FilmArea[],
   correction_m: number,
 ): readonly BaseFilmArea[] {
-  return readObjects(fn, 'areas', areas, 1).map((area, i) => {
-    const name = readName(fn, 'name', area.name, ['areas', i]);
+  const list = readObjects(fn, 'areas', areas, 1);
+  const names = readNames(fn, list, ['areas']);
+  return list.map((area, i) => {
+    const name = names[i] ?? '';
     const path = ['areas', i, 'spots'];
     let bare: number | undefined;
     const counts: number[] = [];
@@ -74,13 +72,12 @@ export interface MissingReadings {
 }
 
 const short = (asked: number, got: number) => Math.max(0, asked - got);
-const added = (numbers: readonly number[]) => numbers.reduce((sum, number) => sum + number, 0);
 
 /** What is missing of one area, or of all of them where the rule counts them together. */
 function missingIn(lists: readonly BaseFilmArea[], { spotsPerArea, readingsPerSpot }: BaseCount) {
   const counts = lists.flatMap((area) => area.counts);
   const spots = short(spotsPerArea, counts.length);
-  const atSpots = added(counts.map((count) => short(readingsPerSpot, count)));
+  const atSpots = total(counts.map((count) => short(readingsPerSpot, count)));
   return { spots, readings: atSpots + spots * readingsPerSpot };
 }
 
@@ -96,8 +93,8 @@ export function missingOf(
   }
   const each = areas.map((area) => missingIn([area], asked));
   const wholeAreas = short(asked.areas, areas.length);
-  const spots = added(each.map((one) => one.spots)) + wholeAreas * asked.spotsPerArea;
-  const atSpots = added(each.map((one) => one.readings));
+  const spots = total(each.map((one) => one.spots)) + wholeAreas * asked.spotsPerArea;
+  const atSpots = total(each.map((one) => one.readings));
   return {
     missing: {
       areas: wholeAreas,

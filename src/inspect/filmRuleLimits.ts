@@ -5,8 +5,10 @@ import type { Quantity, Share } from '../core/quantity.ts';
 import { fields, write } from '../core/read.ts';
 import type { LengthUnit } from '../core/unitCodes.ts';
 import { ruleCautions } from './filmCautions.ts';
-import { readFilmLimits, readRule, readSubstrate } from './filmRules.ts';
-import type { FilmRule, FilmSubstrate, SpecifiedFilm } from './filmRules.ts';
+import { readFilmLimits, type SpecifiedFilm } from './filmLimits.ts';
+import type { FilmRule } from './filmRules.ts';
+import { readFilmRule } from './readFilmRule.ts';
+import type { FilmSubstrate } from './substrates.ts';
 
 /** Input of {@link filmRuleLimits}. */
 export interface FilmRuleLimitsInput<U extends LengthUnit = LengthUnit> {
@@ -74,8 +76,7 @@ export interface FilmRuleLimits<U extends LengthUnit = LengthUnit> {
 export function filmRuleLimits<U extends LengthUnit>(input: FilmRuleLimitsInput<U>): FilmRuleLimits<U> {
   const fn = 'filmRuleLimits';
   const { rule, substrate, specified, unit } = fields(fn, input);
-  const base = readRule(fn, rule);
-  readSubstrate(fn, rule.rule, substrate);
+  const base = readFilmRule(fn, rule, substrate);
   const limits = readFilmLimits(fn, base, specified);
   const thickness = (key: 'spotLeast' | 'spotMost' | 'meanLeast' | 'meanMost') => {
     const limit_m = limits[key];

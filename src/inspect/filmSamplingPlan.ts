@@ -1,10 +1,12 @@
 import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
-import type { Area } from '../core/quantity.ts';
+import type { Area, Length } from '../core/quantity.ts';
 import { fields } from '../core/read.ts';
 import { ruleCautions } from './filmCautions.ts';
-import { readCoatedArea, readRule, readSubstrate } from './filmRules.ts';
-import type { FilmRule, FilmSubstrate } from './filmRules.ts';
+import { readCoatedArea } from './filmLimits.ts';
+import type { FilmRule } from './filmRules.ts';
+import { readFilmRule } from './readFilmRule.ts';
+import type { FilmSubstrate } from './substrates.ts';
 
 /** Input of {@link filmSamplingPlan}. */
 export interface FilmSamplingPlanInput {
@@ -24,6 +26,10 @@ export interface FilmSamplingPlan {
   readonly spots: number;
   /** Readings at all spots together, at least. */
   readonly readings: number;
+  /** Size of one measured area, where the rule has one. */
+  readonly areaSize?: Area | undefined;
+  /** Circle in which the readings of one spot lie, where the rule has one. */
+  readonly spotDiameter?: Length | undefined;
   /** What belongs with it. */
   readonly cautions: readonly Caution[];
   /** Where the figures come from. */
@@ -59,14 +65,14 @@ export interface FilmSamplingPlan {
 export function filmSamplingPlan(input: FilmSamplingPlanInput): FilmSamplingPlan {
   const fn = 'filmSamplingPlan';
   const { rule, substrate, coatedArea } = fields(fn, input);
-  const base = readRule(fn, rule);
-  readSubstrate(fn, rule.rule, substrate);
+  const base = readFilmRule(fn, rule, substrate);
   const { areas, spotsPerArea, readingsPerSpot } = base.countFor(readCoatedArea(fn, coatedArea));
   const spots = areas * spotsPerArea;
   return {
     areas,
     spots,
     readings: spots * readingsPerSpot,
+    ...(base.size && { areaSize: base.size.area, spotDiameter: base.size.spotDiameter }),
     cautions: ruleCautions(base),
     basis: [
       basis(

@@ -75,6 +75,7 @@ export type { SlipLimit, SlipLimitInput, SlipUse } from './slipLimit.ts';
 export type { AppliedSquare } from './appliedSquares.ts';
 export type { FilmCriterion } from './filmFindings.ts';
 export type { FilmArea, MissingReadings } from './filmReadings.ts';
+export type { SpecifiedFilm } from './filmLimits.ts';
 export type {
   FilmRule,
   FilmRuleImo,
@@ -82,9 +83,8 @@ export type {
   FilmRuleOwn,
   FilmRulePa2,
   FilmRulePa9,
-  FilmSubstrate,
   FilmTerms,
-  SpecifiedFilm,
 } from './filmRules.ts';
+export type { FilmSubstrate } from './substrates.ts';
 export type { ScaleCriterion, ScaleFinding, ScalePlace } from './scale.ts';
 export type { SlipMethod } from './slipMethods.ts';

@@ -7,11 +7,12 @@ import { PART, PART_OR_WHOLE, POSITIVE, type Limits } from '../core/limits.ts';
 import type { Force, Length, Pressure, Quantity, Share } from '../core/quantity.ts';
 import { fields, read, readOptional, readOr, refuse, write } from '../core/read.ts';
 import { readOneOf } from '../core/readOneOf.ts';
-import { readChoice, readCount, readKey, readName, readObject, readObjects } from '../core/readPlain.ts';
+import { readChoice, readCount, readKey, readNames, readObject, readObjects } from '../core/readPlain.ts';
 import type { PressureUnit } from '../core/unitCodes.ts';
+import { meanOf } from '../statistics/readings.ts';
 import { dollyArea } from './dollyArea.ts';
-import { worstFinding } from './filmFindings.ts';
-import { SUBSTRATES, type FilmSubstrate } from './filmRules.ts';
+import { readFit, SUBSTRATES, type FilmSubstrate, type Fits } from './substrates.ts';
+import { worstFinding } from './worstFinding.ts';
 
 /** How the bond was tested. */
 export type PullOffMethod = 'ASTM D7234' | 'ASTM D4541' | 'ISO 4624';
@@ -102,7 +103,7 @@ export interface PullOffAssessment<U extends PressureUnit = PressureUnit> extend
   readonly means: readonly PullOffMean<U>[];
 }
 
-const FITS: Readonly<Record<PullOffMethod, readonly FilmSubstrate[]>> = {
+const FITS: Fits<PullOffMethod> = {
   'ASTM D7234': ['concrete'],
   'ASTM D4541': ['steel', 'other metal'],
   'ISO 4624': SUBSTRATES,
@@ -124,7 +125,7 @@ const FACE: Limits = { above: -5e-324, below: 1.000000000001, words: ' from 0 % 
 /**
  * Whether a coat is bonded well enough, by discs (dollies) that were glued on and torn off.
  *
- * Every test must hold; the worst one governs. Where the glue gave way the bond is at least what was read, so that such
+ * Every test must hold; the worst one governs. Specifications usually ask for 100 to 250 psi. Where the glue gave way the bond is at least what was read, so that such
  * a test can meet its limit but never fails it. "200 psi or failure in the concrete" and "200 psi and failure in the
  * concrete" are two acceptances: say which.
  *
@@ -137,7 +138,7 @@ const FACE: Limits = { above: -5e-324, below: 1.000000000001, words: ' from 0 % 
  * concrete, ASTM D4541 on metal, ISO 4624 on both.
  * @accuracy Exact up to round-off. A reading exactly on the limit meets it. Means are of tests of which more than half
  * of the face broke in the same way.
- * @source astm-d7234, astm-d4541, iso-4624, astm-c1583, astm-f3010
+ * @source astm-d7234, astm-d4541, iso-4624, astm-c1583, astm-f3010, concrete-construction-bond
  * @param input - Method, tests, limit and what is accepted.
  * @returns The verdict with the governing test, every test, and the means of those that broke alike.
  * @throws An `InputError` that names the field, or `conflict` where the method is not for that substrate.
@@ -169,7 +170,7 @@ export function pullOffCheck<U extends PressureUnit>(input: PullOffCheckInput<U>
   const given = fields(fn, input);
   const { method, substrate, limit, acceptance, leastSubstrateShare, testsNeeded } = given;
   const cited = SOURCE[readKey(fn, 'method', method, FITS)];
-  readFit(fn, method, substrate);
+  readFit(fn, ['method'], method, FITS, substrate);
   const limit_Pa = read(fn, 'limit', limit, PRESSURE, POSITIVE);
   const asksWhere = readChoice(fn, 'acceptance', acceptance, ACCEPTANCES) !== 'strength';
   const leastShare = readOptional(fn, 'leastSubstrateShare', leastSubstrateShare, SHARE, PART_OR_WHOLE);
@@ -189,7 +190,9 @@ export function pullOffCheck<U extends PressureUnit>(input: PullOffCheckInput<U>
   const errorShare = readOr(0, fn, 'loadError', given.loadError, SHARE, PART);
   const needed = testsNeeded === undefined ? 0 : readCount(fn, 'testsNeeded', testsNeeded);
 
-  const tests = readObjects(fn, 'tests', given.tests, 1).map((test, i) => readTest(fn, test, i));
+  const list = readObjects(fn, 'tests', given.tests, 1);
+  readNames(fn, list, ['tests']);
+  const tests = list.map((test, i) => readTest(fn, test, i));
   const judged = tests.map((test) => {
     const gap = test.stress_Pa - limit_Pa;
     const uncertainty = test.stress_Pa * errorShare;
@@ -264,15 +267,6 @@ export function pullOffCheck<U extends PressureUnit>(input: PullOffCheckInput<U>
   };
 }
 
-/** Refuses a method on a substrate that it is not for, and names those that are. */
-function readFit(fn: string, method: PullOffMethod, given: FilmSubstrate): void {
-  const substrate = readChoice(fn, 'substrate', given, SUBSTRATES);
-  if (FITS[method].includes(substrate)) return;
-  const fitting = Object.entries(FITS).filter(([, fits]) => fits.includes(substrate));
-  const names = fitting.map(([name]) => name).join(', ');
-  refuse(fn, 'conflict', ['method'], `a method for ${substrate}: ${names}`, method);
-}
-
 /** A test in base units. */
 interface BaseTest {
   readonly name: string;
@@ -284,7 +278,6 @@ interface BaseTest {
 /** Reads one dolly. */
 function readTest(fn: string, test: PullOffTest, i: number): BaseTest {
   const path = ['tests', i];
-  const name = readName(fn, 'name', test.name, path);
   const { base, dimension } = readOneOf(fn, 'load', test.load, [FORCE, PRESSURE], POSITIVE, path);
   const area_m2 = dollyArea(read(fn, 'dollyDiameter', test.dollyDiameter, LENGTH, POSITIVE, path));
   const byStress = dimension.name === PRESSURE.name;
@@ -307,7 +300,7 @@ function readTest(fn: string, test: PullOffTest, i: number): BaseTest {
     refuse(fn, 'conflict', [...path, 'failure'], 'shares that add up to 100 %', `${sum * 100} %`);
   }
   const mode = MODES.find((one) => shares[one] > 0.5) ?? 'mixed';
-  return { name, stress_Pa: force_N / area_m2, shares, mode };
+  return { name: test.name, stress_Pa: force_N / area_m2, shares, mode };
 }
 
 /** What a test says by the acceptance of the specification. */
@@ -331,7 +324,7 @@ function accepted(
 function meansOf(tests: readonly BaseTest[]) {
   return MODES.flatMap((mode) => {
     const alike = tests.filter((test) => test.mode === mode && test.shares.glue === 0);
-    const sum_Pa = alike.reduce((sum, { stress_Pa }) => sum + stress_Pa, 0);
-    return alike.length === 0 ? [] : [{ mode, count: alike.length, mean_Pa: sum_Pa / alike.length }];
+    const mean_Pa = meanOf(alike.map(({ stress_Pa }) => stress_Pa));
+    return alike.length === 0 ? [] : [{ mode, count: alike.length, mean_Pa }];
   });
 }

@@ -5,15 +5,9 @@ import { MASS, SHARE, VOLUME } from '../core/dimensions.ts';
 import { NOT_NEGATIVE, PART_OR_WHOLE, POSITIVE } from '../core/limits.ts';
 import type { Mass, Quantity, Share, Volume } from '../core/quantity.ts';
 import { fields, read, readOr, refuse, write } from '../core/read.ts';
-import { readObjects } from '../core/readPlain.ts';
+import { readNames, readObjects } from '../core/readPlain.ts';
 import type { ShareUnit } from '../core/unitCodes.ts';
-import {
-  readNames,
-  readVolumeParts,
-  readWeightParts,
-  type VolumePart,
-  type WeightPart,
-} from '../mix/parts.ts';
+import { readVolumeParts, readWeightParts, type VolumePart, type WeightPart } from '../mix/parts.ts';
 import { ratioOff, type BaseUse } from '../mix/ratioOff.ts';
 
 /** How much of one part went into a batch. */

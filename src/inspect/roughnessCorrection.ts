@@ -6,7 +6,7 @@ import type { Length, Quantity } from '../core/quantity.ts';
 import { fields, read, refuse, write } from '../core/read.ts';
 import { readChoice, readKey } from '../core/readPlain.ts';
 import type { LengthUnit } from '../core/unitCodes.ts';
-import { SUBSTRATES, type FilmSubstrate } from './filmRules.ts';
+import { SUBSTRATES, type FilmSubstrate } from './substrates.ts';
 
 /** How rough the steel is under the film, as compared with a comparator; `unknown` where nobody looked. */
 export type SteelRoughness = 'fine' | 'medium' | 'coarse' | 'unknown';

@@ -1,9 +1,9 @@
 /** Readings on a scale without unit: friction, gloss, haze, image clarity. Each place is judged, and the mean of them. */
 import { judge, type Verdict } from '../core/assessment.ts';
 import type { Limits } from '../core/limits.ts';
-import { readList, readName, readNumber, readObjects } from '../core/readPlain.ts';
-import { worstFinding } from './filmFindings.ts';
-import { meanOf } from './filmReadings.ts';
+import { readList, readNames, readNumber, readObjects } from '../core/readPlain.ts';
+import { meanOf } from '../statistics/readings.ts';
+import { worstFinding } from './worstFinding.ts';
 
 /** A place with the readings that were taken there. */
 export interface ScalePlace {
@@ -42,12 +42,14 @@ export interface BasePlace {
 
 /** Reads the places; each counts as the mean of its readings. */
 export function readPlaces(fn: string, places: readonly ScalePlace[], limits: Limits): readonly BasePlace[] {
-  return readObjects(fn, 'places', places, 1).map((place, i) => {
+  const list = readObjects(fn, 'places', places, 1);
+  const names = readNames(fn, list, ['places']);
+  return list.map((place, i) => {
     const path = ['places', i];
     const readings = readList(fn, 'readings', place.readings, 1, path).map((reading, k) =>
       readNumber(fn, k, reading, limits, [...path, 'readings']),
     );
-    return { name: readName(fn, 'name', place.name, path), value: meanOf(readings) };
+    return { name: names[i] ?? '', value: meanOf(readings) };
   });
 }
 

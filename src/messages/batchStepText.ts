@@ -1,6 +1,7 @@
 import type { BatchStep, BatchStepCode } from '../batch/batchSteps.ts';
 import type { Length, Quantity } from '../core/quantity.ts';
 import { formatQuantity } from '../units/formatQuantity.ts';
+import { inside } from '../core/inside.ts';
 import { fields } from '../core/read.ts';
 import { readKey, readObject } from '../core/readPlain.ts';
 import { filled } from './filled.ts';
@@ -50,25 +51,32 @@ export function batchStepText(step: BatchStep): string {
   const { code, params } = fields(fn, step);
   const words = STEPS[readKey(fn, 'code', code, STEPS)];
   const { at } = readObject(fn, 'params', params);
+  if (code === 'fill-to-mark') {
+    return filled(fn, words, { ...params, ...onStick(fn, params), ratio: ratioText(fn, params) }, 4);
+  }
   if (!words.includes('{time}')) return filled(fn, words, params, 4);
   const time =
     typeof at === 'string' ? `at ${at.slice(11, 19)}` : filled(fn, '{after} after the start', params, 4);
-  const mark = code === 'fill-to-mark' && { mark: onStick(params), ratio: ratioText(params) };
-  return filled(fn, words, { ...params, time, ...mark }, 4);
+  return filled(fn, words, { ...params, time }, 4);
 }
 
-/** A mark as it is read off: in fractions of an inch on a stick of halves, quarters and so on. */
-function onStick({ mark = '', step }: BatchStep['params']): Quantity | string | number {
-  if (typeof mark !== 'object' || typeof step !== 'object' || mark.unit !== 'in') return mark;
+/** A mark as it is read off, where that is in fractions of an inch: on a stick of halves, quarters and so on. */
+function onStick(fn: string, { mark, step }: BatchStep['params']): { readonly mark?: string } {
+  if (typeof mark !== 'object' || typeof step !== 'object' || mark.unit !== 'in') return {};
   const denominator = 1 / step.value;
-  const halved = denominator >= 1 && Number.isInteger(Math.log2(denominator));
-  return halved ? formatQuantity({ quantity: mark as Length, locale: 'en-US', denominator }) : mark;
+  if (denominator < 1 || !Number.isInteger(Math.log2(denominator))) return {};
+  const quantity = mark as Length;
+  return inside(fn, ['params', 'mark'], () => ({
+    mark: formatQuantity({ quantity, locale: 'en-US', denominator }),
+  }));
 }
 
 /** What a mark does to the ratio, to a tenth of a per cent; nothing for the first part, whose mark does nothing. */
-function ratioText({ atMarks, low, high }: BatchStep['params']): string {
-  if (atMarks === undefined) return '';
-  const tenths = (share: BatchStep['params'][string] | undefined) =>
-    formatQuantity({ quantity: share as Quantity<'%'>, locale: 'en-US', unit: '%', decimals: 1 });
-  return ` (${tenths(atMarks)} off ratio at the line, ${tenths(low)} to ${tenths(high)} if misread)`;
+function ratioText(fn: string, params: BatchStep['params']): string {
+  if (params.atMarks === undefined) return '';
+  const tenths = (key: string) =>
+    inside(fn, ['params', key], () =>
+      formatQuantity({ quantity: params[key] as Quantity<'%'>, locale: 'en-US', unit: '%', decimals: 1 }),
+    );
+  return ` (${tenths('atMarks')} off ratio at the line, ${tenths('low')} to ${tenths('high')} if misread)`;
 }

@@ -2,6 +2,18 @@ import type { CautionCode } from '../core/caution.ts';
 
 /** The English words for every caution. A name in braces stands for the parameter of that name. */
 export const en: Readonly<Record<CautionCode, string>> = {
+  'mean-not-places':
+    'The interval is about the mean. Single places may lie far outside it, and a floor often fails by its worst place.',
+  'normal-readings-assumed':
+    'The interval holds for independent readings that scatter as the normal distribution does. Look at them in a plot first: two areas of different film, or one end cut off, spoil it.',
+  'beyond-limit':
+    'The measured {measured} is beyond the limit of {limit} by at least the guard band of {guardBand}; the true value is within the limits with a probability of {probability}.',
+  'inside-guard-band':
+    'The measured {measured} is within the guard band of {guardBand} about the limit of {limit}; the true value is within the limits with a probability of {probability}. It is neither accepted nor rejected: measure better, or agree beforehand who bears the doubt.',
+  'formula-bends':
+    'The formula bends within the uncertainty of its inputs: {first} by first order, {second} with the terms of second order. Do not rely on the smaller one.',
+  'uncertainty-leaves-range':
+    'The uncertainty of an input reaches beyond the valid range of the formula, so whether it bends there is not known. The true value cannot lie out there: the distribution is not normal.',
   condensation:
     'The floor at {surface} is only {margin} above the dew point of {dewPoint}; {limit} are asked for. Moisture may settle on the floor or the wet film and spoil the bond. Do not lay until the margin is there.',
   'dew-margin-undecided':

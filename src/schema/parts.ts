@@ -15,7 +15,7 @@ export function unitOf<U extends string>({ exact }: Dimension<U>) {
 
 /** What is wrong with one list is told so many times; a longer account helps nobody and can end the program. */
 const MOST_ISSUES = 1000;
-const fewIssues = z.check<unknown>(({ issues }) => void issues.splice(MOST_ISSUES), { when: () => true });
+const fewIssues = z.check(({ issues }) => void issues.splice(MOST_ISSUES), { when: () => true });
 
 /** A list that nobody may write to, as the types of the library have it. */
 export function list<T extends z.core.SomeType>(entry: T) {

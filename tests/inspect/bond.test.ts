@@ -78,7 +78,10 @@ describe('pull-off', () => {
 
   it.each([
     [{ method: 'ASTM D4541' }, 'conflict method'],
-    [{ tests: [dolly(200, substrate(90)), dolly(200, { glue: q(80, '%') })] }, 'conflict tests.1.failure'],
+    [
+      { tests: [dolly(200, substrate(90)), { ...dolly(200, { glue: q(80, '%') }), name: 'b' }] },
+      'conflict tests.1.failure',
+    ],
     [{ acceptance: 'strength and substrate failure' }, 'missing leastSubstrateShare'],
     [{ leastSubstrateShare: q(80, '%') }, 'conflict leastSubstrateShare'],
     [{ tests: [{ ...dolly(9, substrate(100)), dollyDiameter: undefined }] }, 'missing tests.0.dollyDiameter'],
@@ -91,7 +94,7 @@ describe('pull-off', () => {
 
   it('a method that does not fit names the ones that do', () => {
     const steel = { ...set, substrate: 'steel' } as const;
-    expect(() => pullOffCheck(steel)).toThrow('a method for steel: ASTM D4541, ISO 4624');
+    expect(() => pullOffCheck(steel)).toThrow('one for steel: ASTM D4541, ISO 4624');
   });
 });
 

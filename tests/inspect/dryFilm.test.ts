@@ -31,7 +31,7 @@ describe('a rule and what it is for', () => {
     [PA9, 'steel', 'SSPC-PA 2:2015, ISO 19840:2012, IMO MSC.215(82)'],
   ] as const)('%j is refused on %s, and the rule that fits is named', (rule, substrate, fitting) => {
     const ask = () => filmSamplingPlan({ rule, substrate, coatedArea: q(100, 'm2') });
-    expect(ask).toThrow(`a rule for ${substrate}: ${fitting}`);
+    expect(ask).toThrow(`one for ${substrate}: ${fitting}`);
     expect(refusal(dryFilmCheck, { ...floor, rule, substrate, areas: ofSpots(good) })).toBe(
       'conflict rule.rule',
     );

@@ -113,7 +113,7 @@ describe.each([...richest])('%s', (id, row) => {
       }
       for (const other of OTHERS) {
         if (dimensionOf(other.unit) === dimensionOf(quantity.unit)) continue;
-        const error = refusesOrAnswers(run, replaced(row.given, path, other));
+        const error = refusesOrAnswers(run, replaced(row.given, path, { ...quantity, ...other }));
         // One end of a range in another kind: nobody can tell which of the ends is wrong.
         const isEnd = ['low', 'likely', 'high'].includes(String(path.at(-1)));
         expect(isEnd ? ['wrong-unit', 'conflict'] : ['wrong-unit']).toContain(error?.issue.code);
@@ -152,7 +152,7 @@ const ARGUMENTS = [
 
 describe.each([...functions])('%s', (_, run) => {
   it('refuses or answers whatever stands in any place', () => {
-    const call = run as (...given: unknown[]) => unknown;
+    const call: (...given: unknown[]) => unknown = run;
     for (const a of ARGUMENTS) {
       refusesOrAnswers(call, a);
       for (const b of ARGUMENTS) {

@@ -40,8 +40,12 @@ export function quantitiesIn(
   value: unknown,
   path: readonly (string | number)[] = [],
 ): [(string | number)[], PlainQuantity][] {
-  if (isQuantity(value)) return [[[...path], value]];
   if (typeof value !== 'object' || value === null) return [];
+  // A quantity may carry its standard uncertainty, which is another one.
+  if (isQuantity(value)) {
+    const more = Object.entries(value).filter(([key]) => key !== 'value' && key !== 'unit');
+    return [[[...path], value], ...quantitiesIn(Object.fromEntries(more), path)];
+  }
   return Object.entries(value).flatMap(([key, inner]) =>
     quantitiesIn(inner, [...path, Array.isArray(value) ? Number(key) : key]),
   );

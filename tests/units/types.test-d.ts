@@ -66,7 +66,7 @@ test('arithmetic stays within a kind', () => {
 });
 
 test('a unit of several kinds is of none', () => {
-  const either = quantity(1, 'm' as 'm' | 'm2');
+  const either = quantity<'m' | 'm2'>(1, 'm');
   // @ts-expect-error a length or an area, who knows
   units.convert({ quantity: either, unit: 'm2' });
   // @ts-expect-error an area against what may be a length
@@ -77,7 +77,7 @@ test('a unit of several kinds is of none', () => {
   units.sum({ quantities: [either], unit: 'm' });
   // @ts-expect-error added to what may be a length
   units.add({ quantity: quantity(1, 'm2'), to: either, unit: 'm2' });
-  const length = quantity(1, 'm' as 'm' | 'ft');
+  const length = quantity<'m' | 'ft'>(1, 'm');
   expectTypeOf(units.convert({ quantity: length, unit: 'in' })).toEqualTypeOf<Quantity<'in'>>();
   expectTypeOf(units.sum({ quantities: [length, length], unit: 'in' })).toEqualTypeOf<Quantity<'in'>>();
 });
@@ -87,7 +87,8 @@ test('attempt keeps the unit asked for', () => {
   if (result.ok) expectTypeOf(result.value).toEqualTypeOf<Quantity<'um'>>();
   const wet = attempt(film.wetThickness, { spreadRate: { value: 100, unit: 'ft2/usgal' }, unit: 'mil' });
   if (wet.ok) expectTypeOf(wet.value).toEqualTypeOf<Quantity<'mil'>>();
-  const unchecked = attempt(film.wetThickness, {} as unknown);
+  const typed: unknown = {};
+  const unchecked = attempt(film.wetThickness, typed);
   if (unchecked.ok) expectTypeOf(unchecked.value).toEqualTypeOf<Length>();
 });
 
