@@ -17,6 +17,8 @@ import { testsFor } from './count.ts';
 import { emissionOf } from './emission.ts';
 import { judgeWorst, testNotes, worstAssessment, type Reading, type WorstAssessment } from './worst.ts';
 
+const METHOD = { source: 'astm-f1869' } as const;
+
 /** One dish of calcium chloride under its dome. */
 export interface CalciumChlorideDish {
   /** What the dish gained. */
@@ -137,14 +139,14 @@ export function calciumChlorideTest<U extends VapourEmissionUnit>(
     limit: echo(limit),
     answer: (value) => write(fn, value, VAPOUR_EMISSION, limit.unit),
     base: limit_gm2d,
-    always: testNotes('astm-f1869'),
-    source: 'astm-f1869',
+    always: testNotes(METHOD),
+    method: METHOD,
     basis: [
       basis(
         'measured',
         `moisture.${fn}`,
         'highest of gain / (exposedArea · exposure)',
-        'astm-f1869',
+        METHOD,
         { tests: readings.length, floorArea, limit, gainError, exposedAreaError, exposureError },
         'window of 60 to 72 h',
       ),

@@ -1,6 +1,6 @@
 /** What the two tests by relative humidity share: a closed place, read once the humidity in it has come to rest. */
 import { basis } from '../core/basis.ts';
-import type { Caution, CautionCode } from '../core/caution.ts';
+import type { Caution, CautionCode, Cited } from '../core/caution.ts';
 import { SHARE, TIME } from '../core/dimensions.ts';
 import { echo } from '../core/echo.ts';
 import type { InputPath } from '../core/InputError.ts';
@@ -35,9 +35,9 @@ interface HumidityTest<P extends ClosedPlace, U extends ShareUnit> extends Confi
 
 /** What makes a method of it. */
 interface HumidityMethod<P> {
-  /** Id in the register of sources. */
-  readonly source: string;
-  readonly assumption: string;
+  /** The method in the register of sources. */
+  readonly method: Cited;
+  readonly assumption?: string;
   /** What else went in. */
   readonly inputs?: object;
   readonly testsNeeded?: number;
@@ -54,7 +54,7 @@ const PROBE_ERROR: Limits = { above: -5e-324, below: 0.5000000001, words: ' from
 export function assessHumidity<P extends ClosedPlace, U extends ShareUnit>(
   fn: string,
   given: HumidityTest<P, U>,
-  { source, assumption, inputs, testsNeeded, always, readsLow }: HumidityMethod<P>,
+  { method, assumption, inputs, testsNeeded, always, readsLow }: HumidityMethod<P>,
 ): WorstAssessment<U> {
   const { equilibration, tests, limit, relativeHumidityError } = given;
   const longEnough_s = read(fn, 'equilibration', equilibration, TIME, POSITIVE) * (1 - 1e-12);
@@ -93,12 +93,12 @@ export function assessHumidity<P extends ClosedPlace, U extends ShareUnit>(
         'measured',
         `moisture.${fn}`,
         'highest relativeHumidity',
-        source,
+        method,
         { tests: readings.length, ...inputs, equilibration, limit, relativeHumidityError },
         assumption,
       ),
       ...uncertaintyBasis(`moisture.${fn}`, { relativeHumidityError }, given),
     ],
-    source,
+    method,
   });
 }

@@ -16,6 +16,8 @@ import {
   type ReadingError,
 } from '../statistics/readingError.ts';
 
+const F3010 = { source: 'astm-f3010', status: 'memory' } as const;
+
 /** Input of {@link membranePermeance}. */
 export interface MembranePermeanceInput<U extends PermeanceUnit = PermeanceUnit> extends Confidence {
   /** Permeance of the membrane at the thickness at which it is laid; 0 where a test found none. */
@@ -73,7 +75,7 @@ export function membranePermeance<U extends PermeanceUnit>(input: MembranePermea
     code,
     severity,
     params: { measured, limit: asked, uncertainty },
-    source: 'astm-f3010',
+    ...F3010,
   });
   return {
     verdict,
@@ -86,7 +88,7 @@ export function membranePermeance<U extends PermeanceUnit>(input: MembranePermea
       about('permeance-by-its-method', 'note'),
     ],
     basis: [
-      basis('measured', `moisture.${fn}`, 'limit − permeance', 'astm-f3010', {
+      basis('measured', `moisture.${fn}`, 'limit − permeance', F3010, {
         permeance,
         permeanceError,
         limit,

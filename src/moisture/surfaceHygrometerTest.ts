@@ -5,6 +5,8 @@ import type { Confidence, ReadingError } from '../statistics/readingError.ts';
 import { assessHumidity } from './humidity.ts';
 import { testNotes, type WorstAssessment } from './worst.ts';
 
+const METHOD = { source: 'bs-8203', status: 'memory' } as const;
+
 /** One sealed box on the floor. */
 export interface HygrometerBox {
   /** What the hygrometer under the box reads. */
@@ -63,8 +65,7 @@ export function surfaceHygrometerTest<U extends ShareUnit>(
 ): WorstAssessment<U> {
   const fn = 'surfaceHygrometerTest';
   return assessHumidity(fn, fields(fn, input), {
-    source: 'bs-8203',
-    assumption: 'the method is from memory',
-    always: testNotes('bs-8203'),
+    method: METHOD,
+    always: testNotes(METHOD),
   });
 }

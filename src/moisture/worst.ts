@@ -1,6 +1,6 @@
 /** The worst reading of a floor against its limit. An average says nothing: the floor fails where it is wettest. */
 import { judge, type Assessment, type Verdict } from '../core/assessment.ts';
-import type { Basis, Caution, CautionCode } from '../core/caution.ts';
+import type { Basis, Caution, CautionCode, Cited } from '../core/caution.ts';
 import type { Quantity } from '../core/quantity.ts';
 
 /** A test of the floor, in base units. */
@@ -98,13 +98,13 @@ export interface WorstWords<U extends string> {
   /** Cautions of the method itself. */
   readonly always: readonly Caution[];
   readonly basis: readonly Basis[];
-  /** Id of the method in the register of sources. */
-  readonly source: string;
+  /** The method in the register of sources. */
+  readonly method: Cited;
 }
 
 /** The assessment with its cautions. */
 export function worstAssessment<U extends string>(words: WorstWords<U>): WorstAssessment<U> {
-  const { worst, readings, testsNeeded, limit, answer, base, source } = words;
+  const { worst, readings, testsNeeded, limit, answer, base, method } = words;
   const { verdict, governing, usable, doubtful } = worst;
   const valueAt = (place: number) => (readings[place] as Reading).value;
   const measured = answer(valueAt(governing));
@@ -118,13 +118,13 @@ export function worstAssessment<U extends string>(words: WorstWords<U>): WorstAs
     code,
     severity,
     params: { ...params, ...more },
-    source,
+    ...method,
   });
   const plain = (code: CautionCode, more: Caution['params']): Caution => ({
     code,
     severity: 'caution',
     params: more,
-    source,
+    ...method,
   });
   const raised = new Set<CautionCode>();
   for (const reading of readings) for (const code of reading.doubts) raised.add(code);
@@ -159,9 +159,9 @@ export function worstAssessment<U extends string>(words: WorstWords<U>): WorstAs
 }
 
 /** Notes that go with every moisture test of a floor. */
-export function testNotes(source: string): Caution[] {
+export function testNotes(method: Cited): Caution[] {
   return [
     { code: 'service-climate', severity: 'note', params: {}, source: 'astm-f1869' },
-    { code: 'methods-not-converted', severity: 'note', params: {}, source },
+    { code: 'methods-not-converted', severity: 'note', params: {}, ...method },
   ];
 }
