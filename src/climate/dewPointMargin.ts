@@ -30,7 +30,8 @@ export interface DewPointMarginInput<
  * Whether the floor is far enough above the dew point, now and at this place.
  *
  * The margin is a difference, judged in the unit of its limit: 5 °F of it are 2.8 °C. The errors of the instruments
- * are taken as all against the floor at once; where that reaches over the limit the verdict is undecided.
+ * are taken as all against the floor at once; where that reaches over the limit the verdict is undecided. The dew point
+ * is that of `dewPoint`: over water, by Murphy and Koop below −0.0088 °C.
  *
  * @formula
  * ```math

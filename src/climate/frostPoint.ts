@@ -21,6 +21,9 @@ export interface FrostPointInput<U extends TemperatureUnit = TemperatureUnit> {
 /**
  * The temperature at which frost begins to form on what the air touches; higher than the dew point of the same air.
  *
+ * The vapour in the air is that over water, as `dewPoint` has it; the frost is over ice by Murphy and Koop, as
+ * `saturationPressureOverIce` has it.
+ *
  * @formula
  * ```math
  * p_{ice}(t_f) = \varphi \, p_{water}(t)

@@ -24,7 +24,6 @@ export interface UnitsByDimension {
   readonly speed: codes.SpeedUnit;
   readonly 'vapour emission': codes.VapourEmissionUnit;
   readonly permeance: codes.PermeanceUnit;
-  readonly permeability: codes.PermeabilityUnit;
   readonly 'molar energy': codes.MolarEnergyUnit;
   readonly 'equivalent weight': codes.EquivalentWeightUnit;
   readonly 'molar mass': codes.MolarMassUnit;
@@ -70,7 +69,6 @@ export const DIMENSIONS = [
   tables.SPEED,
   tables.VAPOUR_EMISSION,
   tables.PERMEANCE,
-  tables.PERMEABILITY,
   tables.MOLAR_ENERGY,
   tables.EQUIVALENT_WEIGHT,
   tables.MOLAR_MASS,
