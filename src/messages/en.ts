@@ -123,7 +123,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'off-graduations':
     'No batch up to {largest} has all its parts on the graduations of {graduation}; the nearest is off ratio by {off}.',
   'never-pool-leftovers':
-    '{left} of {name} is left without its partner. Keep it sealed under its own name; leftovers of A and B are never poured together.',
+    '{left} of {name} is left without its partner. Keep it sealed under its own name; leftovers of A and B are never poured together, where they heat themselves, smoke and can burn.',
   'only-as-instructed':
     'Only what the instructions allow may go into the mix, and no more of it: {mass} of {name} can leave the floor soft.',
   'thinner-ignites':
