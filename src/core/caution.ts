@@ -180,7 +180,6 @@ export type CautionCode =
   | 'pail-mass-undecided'
   | 'mixed-resin-heats'
   | 'isocyanate-in-the-air'
-  | 'isocyanate-and-water'
   | 'methacrylate-vapour'
   | 'peroxide-hardener'
   | 'alkaline-liquid'

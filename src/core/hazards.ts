@@ -31,7 +31,7 @@ export const ISOCYANATE_IN_THE_AIR = /* @__PURE__ */ hazard('isocyanate-in-the-a
   ceiling: { value: 0.02, unit: 'ppm' },
 });
 /** Isocyanates and water: each mole of water becomes one of carbon dioxide, 44.009 g for 18.015 g. */
-export const ISOCYANATE_AND_WATER = /* @__PURE__ */ hazard('isocyanate-and-water', 'stoichiometry', {
+export const ISOCYANATE_AND_WATER = /* @__PURE__ */ hazard('water-foams-isocyanate', 'stoichiometry', {
   water: { value: 1, unit: 'g' },
   carbonDioxide: { value: 2.44, unit: 'g' },
 });

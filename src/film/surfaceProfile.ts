@@ -1,6 +1,7 @@
 import type { Basis, Caution } from '../core/caution.ts';
 import { LENGTH } from '../core/dimensions.ts';
 import { echo } from '../core/echo.ts';
+import { SILICA_DUST } from '../core/hazards.ts';
 import { POSITIVE } from '../core/limits.ts';
 import type { Length } from '../core/quantity.ts';
 import { fields, read, refuse, write } from '../core/read.ts';
@@ -116,6 +117,7 @@ export function surfaceProfile(input: SurfaceProfileInput): SurfaceProfile {
   const fit = profileClass < classes.from ? 'smoother' : profileClass > classes.to ? 'rougher' : 'within';
   if (fit !== 'within') {
     cautions.push(caution(`profile-${fit}`, 'caution', { class: profileClass, ...classes }));
+    if (fit === 'smoother') cautions.push(SILICA_DUST);
   }
   return { systems, classes, fit, cautions, basis };
 }

@@ -125,7 +125,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'off-graduations':
     'No batch up to {largest} has all its parts on the graduations of {graduation}; the nearest is off ratio by {off}.',
   'never-pool-leftovers':
-    '{left} of {name} is left without its partner. Keep it sealed under its own name; leftovers of A and B are never poured together.',
+    '{left} of {name} is left without its partner. Keep it sealed under its own name; leftovers of A and B are never poured together, where they heat themselves, smoke and can burn.',
   'only-as-instructed':
     'Only what the instructions allow may go into the mix, and no more of it: {mass} of {name} can leave the floor soft.',
   'thinner-ignites':
@@ -245,8 +245,6 @@ export const en: Readonly<Record<CautionCode, string>> = {
     'Mixed resin that stays together heats itself: {mass} of it, warmed, is on record to have passed {temperature} and filled buildings with smoke. Mix small batches, pour out at once, spread leftovers on sand outdoors, never pour parts A and B together to be rid of them.',
   'isocyanate-in-the-air':
     'Isocyanates cause asthma, and who is sensitised reacts to traces; a US recommendation is {mean} as a mean of the shift and {ceiling} at most. Never spray or heat without the respirator and the training that the data sheet asks for; keep others out.',
-  'isocyanate-and-water':
-    'Isocyanates turn water into gas: {water} of it becomes up to {carbonDioxide} of carbon dioxide. Damp sand foams, and a closed pail of it can burst: keep water out, and never seal a pail that met it.',
   'methacrylate-vapour':
     'Methacrylate vapour ignites and irritates; the US limit is {limit} as a mean of eight hours. Exhaust it outdoors, no flame or sparks, keep others out, and store it cool.',
   'peroxide-hardener':

@@ -91,7 +91,7 @@ export function usablePartKit<U extends VolumeUnit>(input: UsablePartKitInput<U>
       ? [
           {
             code: 'never-pool-leftovers',
-            severity: 'caution',
+            severity: 'danger',
             params: { name, left: volume },
             source: 'common-practice',
           },
