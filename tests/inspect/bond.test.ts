@@ -153,6 +153,23 @@ describe('look', () => {
     expect(refusal(appearanceCheck, { ...gloss, ...more })).toBe(issue);
   });
 
+  it.each([
+    [84.99, 10.01, 5, undefined],
+    [95.01, 4.99, 0, undefined],
+    [5, 95, 0, 'B'],
+    [4.99, 95.01, 0, undefined],
+    [10.01, 10, 79.99, undefined],
+    [5, 5, 90, 'C'],
+    [4.99, 5, 90.01, undefined],
+  ] as const)('%d, %d and %d %% of fines, sand and stones are class %s', (fines, sand, stones, name) => {
+    const surface = aggregateExposure({
+      cementFines: q(fines, '%'),
+      fineAggregate: q(sand, '%'),
+      coarseAggregate: q(stones, '%'),
+    });
+    expect(surface.exposureClass).toBe(name);
+  });
+
   it('shares of a surface add up', () => {
     const percent = (value: number) => q(value, '%');
     const surface = {
