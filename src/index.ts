@@ -14,5 +14,6 @@ export * from './mix/index.ts';
 export * from './moisture/index.ts';
 export * from './order/index.ts';
 export * from './plan/index.ts';
+export * from './safety/index.ts';
 export * from './statistics/index.ts';
 export * from './units/index.ts';

@@ -3,6 +3,7 @@ import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { AREA, DENSITY, LENGTH, MASS, MASS_PER_AREA, SHARE } from '../core/dimensions.ts';
 import type { Dimension } from '../core/dimension.ts';
+import { SAND_DUST } from '../core/hazards.ts';
 import { PART, PART_OR_WHOLE, POSITIVE } from '../core/limits.ts';
 import type { Direction } from '../core/monotone.ts';
 import type { Area, Density, Length, MassPerArea, Share } from '../core/quantity.ts';
@@ -126,7 +127,7 @@ export function broadcast<U extends MassUnit, T extends LengthUnit>(
     build: range(({ build_m }) => build_m, LENGTH, thicknessUnit),
     sandShare,
     cautions: [
-      { code: 'thrown-sand-dust', severity: 'danger', params: {}, source: 'osha-1926-1153' },
+      SAND_DUST,
       ...(sandShare.high.value > 100 * CLOSEST_RANDOM
         ? [caution('sand-outruns-resin', { share: sandShare.high })]
         : []),

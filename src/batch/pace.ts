@@ -1,6 +1,7 @@
 import type { Caution, CautionCode } from '../core/caution.ts';
 import { SHARE, TIME, VOLUME, WORK_RATE } from '../core/dimensions.ts';
 import { echo } from '../core/echo.ts';
+import { SKIN_AND_EYES } from '../core/hazards.ts';
 import { NOT_NEGATIVE, PART_OR_WHOLE, POSITIVE } from '../core/limits.ts';
 import type { Quantity, Share, Time, Volume, WorkRate } from '../core/quantity.ts';
 import { read, readOr, write } from '../core/read.ts';
@@ -103,7 +104,7 @@ export function batchCautions(
   const params = { statedFor: pace.statedFor, potLife: minutes(pace.potLife_s) };
   const always: readonly Caution[] = [
     { code: 'heat-in-the-pail', severity: 'danger', params, source: 'ufc-3-190-06' },
-    { code: 'skin-and-eyes', severity: 'danger', params: {}, source: 'hse-rr079' },
+    SKIN_AND_EYES,
   ];
   if (pace.placing_s === 0) {
     return { remedies: MIXING_REMEDIES, cautions: [short('no-time-to-place', pace.ready_s), ...always] };

@@ -2,6 +2,7 @@ import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { MASS } from '../core/dimensions.ts';
 import { echo } from '../core/echo.ts';
+import { CARBON_MONOXIDE } from '../core/hazards.ts';
 import { POSITIVE } from '../core/limits.ts';
 import type { Mass, Quantity } from '../core/quantity.ts';
 import { fields, read, write } from '../core/read.ts';
@@ -89,7 +90,7 @@ export function heaterExhaust<U extends MassUnit>(input: HeaterExhaustInput<U>):
     water,
     carbonDioxide,
     cautions: [
-      { code: 'carbon-monoxide', severity: 'danger', params, source: 'common-practice' },
+      { ...CARBON_MONOXIDE, params: { ...params, ...CARBON_MONOXIDE.params } },
       { code: 'blush-from-heater', severity: 'caution', params, source: 'sspc-blush-2005' },
     ],
     basis: [

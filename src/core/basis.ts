@@ -1,4 +1,4 @@
-import type { Basis } from './caution.ts';
+import type { Basis, Caution, Cited } from './caution.ts';
 import { echo } from './echo.ts';
 
 /**
@@ -9,7 +9,7 @@ export function basis(
   id: string,
   fn: string,
   formula: string,
-  source: string,
+  source: string | Cited,
   inputs: object,
   assumption?: string,
 ): Basis {
@@ -18,7 +18,12 @@ export function basis(
     function: fn,
     formula,
     inputs: echo(inputs) as Readonly<Record<string, unknown>>,
-    source,
+    ...(typeof source === 'string' ? { source } : source),
     ...(assumption && { assumption }),
   };
+}
+
+/** Marks what rests on a source that was not read but is quoted from memory. */
+export function fromMemory<T extends Basis | Caution>(said: T): T {
+  return { ...said, status: 'memory' };
 }

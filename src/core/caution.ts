@@ -3,6 +3,7 @@ import type { Quantity } from './quantity.ts';
 /** Every caution this library can raise, by the folder that raises it. The words stand in `coating-math/messages`. */
 export type CautionCode =
   // statistics
+  | 'beyond-fitted-points'
   | 'mean-not-places'
   | 'normal-readings-assumed'
   | 'beyond-limit'
@@ -156,7 +157,40 @@ export type CautionCode =
   // order
   | 'leftover-material'
   // plan
-  | 'no-pot-life-at-this-temperature';
+  | 'no-pot-life-at-this-temperature'
+  // safety
+  | 'solvent-in-the-air'
+  | 'voc-over-limit'
+  | 'voc-before-reaction'
+  | 'thinner-without-bound'
+  | 'explosive-vapour'
+  | 'harmful-vapour'
+  | 'purge-is-no-measurement'
+  | 'vapour-builds-up'
+  | 'vapour-near-explosive-limit'
+  | 'silica-dust'
+  | 'silica-over-limit'
+  | 'silica-undecided'
+  | 'silica-over-action-level'
+  | 'dust-removed'
+  | 'wear-respirator'
+  | 'not-in-table-1'
+  | 'limits-differ-by-place'
+  | 'pail-over-stated-mass'
+  | 'pail-mass-undecided'
+  | 'mixed-resin-heats'
+  | 'isocyanate-in-the-air'
+  | 'isocyanate-and-water'
+  | 'methacrylate-vapour'
+  | 'peroxide-hardener'
+  | 'alkaline-liquid'
+  | 'cement-dust'
+  | 'asbestos-and-lead'
+  | 'half-cured-dust'
+  | 'solvent-rags'
+  | 'tool-noise'
+  | 'slippery-floor'
+  | 'heavy-loads';
 
 /** A finding beside an answer: the answer stands, and this belongs with it. */
 export interface Caution {
@@ -168,6 +202,8 @@ export interface Caution {
   readonly params: Readonly<Record<string, Quantity | string | number>>;
   /** Id in the register of sources. */
   readonly source: string;
+  /** Given where the source was not read but is quoted from memory. */
+  readonly status?: 'memory' | undefined;
 }
 
 /** Where a figure comes from: enough to check it with a pencil. */
@@ -182,6 +218,11 @@ export interface Basis {
   readonly inputs: Readonly<Record<string, unknown>>;
   /** Id in the register of sources. */
   readonly source: string;
+  /** Given where the source was not read but is quoted from memory. */
+  readonly status?: 'memory' | undefined;
   /** What was assumed, where something was. */
   readonly assumption?: string | undefined;
 }
+
+/** A source as an answer names it: its id, and that it is quoted from memory where it is. */
+export type Cited = Pick<Caution, 'source' | 'status'>;

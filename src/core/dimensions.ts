@@ -108,12 +108,16 @@ export const TEMPERATURE_DIFFERENCE: Dimension<TemperatureDifferenceUnit> = /* @
 );
 
 /** Base: 1. */
-export const SHARE: Dimension<ShareUnit> = /* @__PURE__ */ dimension('share', { '%': 0.01, fraction: 1 });
+export const SHARE: Dimension<ShareUnit> = /* @__PURE__ */ dimension('share', {
+  '%': 0.01,
+  fraction: 1,
+  ppm: 1e-6,
+});
 
 /** Base: m²/m³. */
 export const SPREAD_RATE: Dimension<SpreadRateUnit> = /* @__PURE__ */ dimension('spread rate', {
   'm2/l': 1000,
-  'ft2/usgal': [92903040000, 3785411784],
+  'ft2/usgal': [9290304, 378541.1784],
   'ft2/impgal': [9290304, 454609],
 });
 
@@ -131,9 +135,11 @@ export const DENSITY: Dimension<DensityUnit> = /* @__PURE__ */ dimension('densit
   'kg/l': 1000,
   'kg/m3': 1,
   'g/l': 1,
-  'lb/usgal': [453592370000, 3785411784],
+  'lb/usgal': [45359237, 378541.1784],
   'lb/impgal': [45359237, 454609],
-  'lb/ft3': [453592370000, 28316846592],
+  'lb/ft3': [45359237, 2831684.6592],
+  'mg/m3': 1e-6,
+  'ug/m3': 1e-9,
 });
 
 /** Base: Pa. */
@@ -143,7 +149,7 @@ export const PRESSURE: Dimension<PressureUnit> = /* @__PURE__ */ dimension('pres
   kPa: 1000,
   MPa: 1000000,
   bar: 100000,
-  psi: [8896443230521, 1290320000],
+  psi: [4.4482216152605, 0.00064516],
   inHg: 3386.388640341,
   mmHg: 133.322387415,
 });
@@ -182,7 +188,7 @@ export const VAPOUR_EMISSION: Dimension<VapourEmissionUnit> = /* @__PURE__ */ di
   'g/m2/24h': 1,
   'lb/1000ft2/24h': [45359237, 9290304],
   'kg/m2/h': 24000,
-  'lb/ft2/h': [1088621688000, 9290304],
+  'lb/ft2/h': [45359237, 387.096],
 });
 
 /** Base: ng/(s·m²·Pa). */

@@ -28,14 +28,15 @@ export type TimeUnit = 's' | 'min' | 'h' | 'd';
 export type TemperatureUnit = 'degC' | 'degF' | 'K';
 /** Units of a difference between two temperatures. */
 export type TemperatureDifferenceUnit = 'deltaC' | 'deltaF';
-/** Units of a part of a whole. */
-export type ShareUnit = '%' | 'fraction';
+/** Units of a part of a whole; `ppm` is what people call vapour in air by, by volume. */
+export type ShareUnit = '%' | 'fraction' | 'ppm';
 /** Units of area covered by a volume. */
 export type SpreadRateUnit = 'm2/l' | 'ft2/usgal' | 'ft2/impgal';
 /** Units of mass spread over an area. */
 export type MassPerAreaUnit = 'g/m2' | 'kg/m2' | 'lb/ft2' | 'lb/yd2';
-/** Units of mass in a volume. */
-export type DensityUnit = 'g/ml' | 'kg/l' | 'kg/m3' | 'g/l' | 'lb/usgal' | 'lb/impgal' | 'lb/ft3';
+/** Units of mass in a volume; the last two are for dust and vapour in air. */
+export type DensityUnit =
+  'g/ml' | 'kg/l' | 'kg/m3' | 'g/l' | 'lb/usgal' | 'lb/impgal' | 'lb/ft3' | 'mg/m3' | 'ug/m3';
 /** Units of pressure and of bond stress; mercury columns are the conventional ones at 0 °C. */
 export type PressureUnit = 'Pa' | 'hPa' | 'kPa' | 'MPa' | 'bar' | 'psi' | 'inHg' | 'mmHg';
 /** Units of force. */

@@ -38,7 +38,7 @@ const SEGMENTS: Readonly<Record<ComparatorSegment, readonly [nominal_um: number,
   'S-3': [70, 10],
   'S-4': [100, 15],
 };
-const SOURCE = 'iso-8503-1';
+const STANDARD = { source: 'iso-8503-1', status: 'memory' } as const;
 
 /**
  * How high the peaks of blasted steel stand over its valleys, from the segment of the comparator that it looks and feels
@@ -75,16 +75,7 @@ export function comparatorProfile<U extends LengthUnit>(
       likely: height(nominal_um),
       high: height(nominal_um + tolerance_um),
     },
-    cautions: [{ code: 'comparator-is-for-steel', severity: 'note', params: { segment }, source: SOURCE }],
-    basis: [
-      basis(
-        'peakToValley',
-        'film.comparatorProfile',
-        'table of segments',
-        SOURCE,
-        { segment },
-        'the table is quoted from memory',
-      ),
-    ],
+    cautions: [{ code: 'comparator-is-for-steel', severity: 'note', params: { segment }, ...STANDARD }],
+    basis: [basis('peakToValley', 'film.comparatorProfile', 'table of segments', STANDARD, { segment })],
   };
 }

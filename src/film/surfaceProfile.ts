@@ -40,7 +40,7 @@ const ADVICE: readonly (readonly [ProtectiveSystem, number, number, number, numb
   ['polymer-overlay', 125, 250, 5, 9],
   ['concrete-overlay', 250, Infinity, 5, 10],
 ];
-const SOURCE = 'icri-310-2r-2013';
+const GUIDELINE = { source: 'icri-310-2r-2013', status: 'memory' } as const;
 
 /**
  * Which concrete surface profile a guideline advises under a thickness, and whether the floor has it. Advice beside a
@@ -91,7 +91,7 @@ export function surfaceProfile(input: SurfaceProfileInput): SurfaceProfile {
     code,
     severity,
     params,
-    source: SOURCE,
+    ...GUIDELINE,
   });
   const basis = [
     {
@@ -99,8 +99,7 @@ export function surfaceProfile(input: SurfaceProfileInput): SurfaceProfile {
       function: 'film.surfaceProfile',
       formula: 'table of thickness against class',
       inputs: echo({ thickness, profileClass }),
-      source: SOURCE,
-      assumption: 'the table is quoted from memory',
+      ...GUIDELINE,
     },
   ];
   const systems = rows.map(([system]) => system);

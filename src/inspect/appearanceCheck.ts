@@ -1,6 +1,6 @@
 import type { Verdict } from '../core/assessment.ts';
 import { basis } from '../core/basis.ts';
-import type { Basis, Caution, CautionCode } from '../core/caution.ts';
+import type { Basis, Caution, CautionCode, Cited } from '../core/caution.ts';
 import type { Limits } from '../core/limits.ts';
 import { fields, refuse } from '../core/read.ts';
 import { readKey, readNumber, readObject } from '../core/readPlain.ts';
@@ -49,12 +49,12 @@ export interface AppearanceResult extends ScaleFinding {
 }
 
 const CLARITY: Limits = { above: -5e-324, below: 100.0000000001, words: ' from 0 to 100' };
-const SCALES: Readonly<Record<AppearanceScale, { readonly limits: Limits; readonly source: string }>> = {
-  'gloss 20°': { limits: GLOSS, source: 'astm-d523' },
-  'gloss 60°': { limits: GLOSS, source: 'astm-d523' },
-  'gloss 85°': { limits: GLOSS, source: 'astm-d523' },
-  haze: { limits: GLOSS, source: 'astm-d4039' },
-  'image clarity': { limits: CLARITY, source: 'astm-d5767' },
+const SCALES: Readonly<Record<AppearanceScale, { readonly limits: Limits; readonly cited: Cited }>> = {
+  'gloss 20°': { limits: GLOSS, cited: { source: 'astm-d523' } },
+  'gloss 60°': { limits: GLOSS, cited: { source: 'astm-d523' } },
+  'gloss 85°': { limits: GLOSS, cited: { source: 'astm-d523' } },
+  haze: { limits: GLOSS, cited: { source: 'astm-d4039', status: 'memory' } },
+  'image clarity': { limits: CLARITY, cited: { source: 'astm-d5767', status: 'memory' } },
 };
 const KEYS: Readonly<Record<keyof AppearanceLimits, ScaleCriterion>> = {
   eachLeast: 'each-least',
@@ -102,7 +102,7 @@ const CODES: Readonly<Record<Exclude<Verdict, 'meets'>, CautionCode>> = {
 export function appearanceCheck(input: AppearanceCheckInput): AppearanceResult {
   const fn = 'appearanceCheck';
   const { scale, places, limits, readingError } = fields(fn, input);
-  const { limits: ends, source } = SCALES[readKey(fn, 'scale', scale, SCALES)];
+  const { limits: ends, cited } = SCALES[readKey(fn, 'scale', scale, SCALES)];
   const measured = readPlaces(fn, places, ends);
   const given = readObject(fn, 'limits', limits);
   const keys = (Object.keys(KEYS) as (keyof AppearanceLimits)[]).filter((key) => given[key] !== undefined);
@@ -126,10 +126,10 @@ export function appearanceCheck(input: AppearanceCheckInput): AppearanceResult {
       if (finding.verdict === 'meets') return [];
       const { measured: value, limit, place = 'the mean of all places' } = finding;
       const params = { scale, place, measured: value, limit };
-      return [{ code: CODES[finding.verdict], severity: 'caution', params, source }];
+      return [{ code: CODES[finding.verdict], severity: 'caution', params, ...cited }];
     }),
     basis: [
-      basis('measured', `inspect.${fn}`, 'worst place and mean of the places against their limits', source, {
+      basis('measured', `inspect.${fn}`, 'worst place and mean of the places against their limits', cited, {
         scale,
         places: measured.length,
         limits,

@@ -4,6 +4,8 @@ import { fields } from '../core/read.ts';
 import { readNumber } from '../core/readPlain.ts';
 import { GLOSS } from './glossScale.ts';
 
+const D4039 = { source: 'astm-d4039', status: 'memory' } as const;
+
 /** Input of {@link hazeIndex}. */
 export interface HazeIndexInput {
   /** Gloss at 60°, in gloss units. */
@@ -50,17 +52,9 @@ export function hazeIndex(input: HazeIndexInput): HazeIndex {
   const at20 = readNumber(fn, 'gloss20', gloss20, GLOSS);
   return {
     hazeIndex: at60 - at20,
-    cautions:
-      at60 > 70 ? [] : [{ code: 'haze-of-low-gloss', severity: 'note', params: {}, source: 'astm-d4039' }],
+    cautions: at60 > 70 ? [] : [{ code: 'haze-of-low-gloss', severity: 'note', params: {}, ...D4039 }],
     basis: [
-      basis(
-        'hazeIndex',
-        `inspect.${fn}`,
-        'gloss60 − gloss20',
-        'astm-d4039',
-        { gloss60: at60, gloss20: at20 },
-        'the index is from memory',
-      ),
+      basis('hazeIndex', `inspect.${fn}`, 'gloss60 − gloss20', D4039, { gloss60: at60, gloss20: at20 }),
     ],
   };
 }

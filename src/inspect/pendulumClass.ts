@@ -2,7 +2,7 @@ import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { fields } from '../core/read.ts';
 import { readNumber } from '../core/readPlain.ts';
-import { SLIP_METHODS } from './slipMethods.ts';
+import { PENDULUM, SLIP_METHODS } from './slipMethods.ts';
 
 /** Input of {@link pendulumClass}. */
 export interface PendulumClassInput {
@@ -52,18 +52,13 @@ export function pendulumClass(input: PendulumClassInput): PendulumClass {
         code: 'slip-of-that-day',
         severity: 'note',
         params: { method: 'pendulum wet' },
-        source: 'hse-pendulum',
+        ...PENDULUM,
       },
     ],
     basis: [
-      basis(
-        'slipPotential',
-        `inspect.${fn}`,
-        'below 25 high, below 36 moderate, else low',
-        'hse-pendulum',
-        { pendulumValue: value },
-        'the classes are from memory',
-      ),
+      basis('slipPotential', `inspect.${fn}`, 'below 25 high, below 36 moderate, else low', PENDULUM, {
+        pendulumValue: value,
+      }),
     ],
   };
 }

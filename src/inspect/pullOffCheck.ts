@@ -1,6 +1,6 @@
 import { judge, worstOf, type Assessment, type Verdict } from '../core/assessment.ts';
 import { basis } from '../core/basis.ts';
-import type { Caution, CautionCode } from '../core/caution.ts';
+import type { Caution, CautionCode, Cited } from '../core/caution.ts';
 import { FORCE, LENGTH, PRESSURE, SHARE } from '../core/dimensions.ts';
 import { echo } from '../core/echo.ts';
 import { PART, PART_OR_WHOLE, POSITIVE, type Limits } from '../core/limits.ts';
@@ -108,10 +108,10 @@ const FITS: Fits<PullOffMethod> = {
   'ASTM D4541': ['steel', 'other metal'],
   'ISO 4624': SUBSTRATES,
 };
-const SOURCE: Readonly<Record<PullOffMethod, string>> = {
-  'ASTM D7234': 'astm-d7234',
-  'ASTM D4541': 'astm-d4541',
-  'ISO 4624': 'iso-4624',
+const SOURCE: Readonly<Record<PullOffMethod, Cited>> = {
+  'ASTM D7234': { source: 'astm-d7234' },
+  'ASTM D4541': { source: 'astm-d4541', status: 'memory' },
+  'ISO 4624': { source: 'iso-4624', status: 'memory' },
 };
 const ACCEPTANCES: readonly PullOffAcceptance[] = [
   'strength',
@@ -169,7 +169,7 @@ export function pullOffCheck<U extends PressureUnit>(input: PullOffCheckInput<U>
   const fn = 'pullOffCheck';
   const given = fields(fn, input);
   const { method, substrate, limit, acceptance, leastSubstrateShare, testsNeeded } = given;
-  const source = SOURCE[readKey(fn, 'method', method, FITS)];
+  const cited = SOURCE[readKey(fn, 'method', method, FITS)];
   readFit(fn, ['method'], method, FITS, substrate);
   const limit_Pa = read(fn, 'limit', limit, PRESSURE, POSITIVE);
   const asksWhere = readChoice(fn, 'acceptance', acceptance, ACCEPTANCES) !== 'strength';
@@ -226,7 +226,7 @@ export function pullOffCheck<U extends PressureUnit>(input: PullOffCheckInput<U>
     code,
     severity: 'caution',
     params,
-    source,
+    ...cited,
   });
   const names = (list: readonly { readonly name: string }[]) => list.map((one) => one.name).join(', ');
   const glued = judged.filter(({ shares }) => shares.glue > 0);
@@ -253,7 +253,7 @@ export function pullOffCheck<U extends PressureUnit>(input: PullOffCheckInput<U>
       about('dolly-under-load', {}),
     ],
     basis: [
-      basis('measured', `inspect.${fn}`, 'stress = 4 · force / (π · diameter²), worst test', source, {
+      basis('measured', `inspect.${fn}`, 'stress = 4 · force / (π · diameter²), worst test', cited, {
         method,
         substrate,
         tests: judged.length,

@@ -85,7 +85,7 @@ const ERROR: Limits = { above: -5e-324, below: 150.0000000001, words: ' of 0 or 
 export function slipCheck(input: SlipCheckInput): SlipResult {
   const fn = 'slipCheck';
   const { method, places, limit, readingError } = fields(fn, input);
-  const { limits, source } = SLIP_METHODS[readKey(fn, 'method', method, SLIP_METHODS)];
+  const { limits, cited } = SLIP_METHODS[readKey(fn, 'method', method, SLIP_METHODS)];
   readObjects(fn, 'places', places, 1).forEach((place, i) => {
     if (readKey(fn, 'method', place.method, SLIP_METHODS, ['places', i]) === method) return;
     refuse(fn, 'conflict', ['places', i, 'method'], `${method}, the method of the limit`, place.method);
@@ -101,7 +101,7 @@ export function slipCheck(input: SlipCheckInput): SlipResult {
     code,
     severity,
     params,
-    source,
+    ...cited,
   });
   return {
     verdict,
@@ -117,7 +117,7 @@ export function slipCheck(input: SlipCheckInput): SlipResult {
       about('slip-of-that-day', 'note'),
     ],
     basis: [
-      basis('measured', `inspect.${fn}`, 'least mean of the readings at a place', source, {
+      basis('measured', `inspect.${fn}`, 'least mean of the readings at a place', cited, {
         method,
         places: measured.length,
         limit: least,

@@ -1,8 +1,8 @@
 import { basis } from '../core/basis.ts';
-import type { Basis, Caution } from '../core/caution.ts';
+import type { Basis, Caution, Cited } from '../core/caution.ts';
 import { fields } from '../core/read.ts';
 import { readKey } from '../core/readPlain.ts';
-import type { SlipMethod } from './slipMethods.ts';
+import { D2047, PENDULUM, type SlipMethod } from './slipMethods.ts';
 
 /** What a floor is used for, in the words of the documents that have a figure for it. */
 export type SlipUse =
@@ -37,11 +37,14 @@ export interface SlipLimit {
 }
 
 type Row = Pick<SlipLimit, 'method' | 'limit' | 'standing'> & {
-  readonly source: string;
-  readonly known?: string | undefined;
+  readonly cited: Cited;
 };
 
-const A326: Pick<Row, 'method' | 'source'> = { method: 'ANSI A326.3 wet', source: 'ansi-a326-3' };
+const A326: Pick<Row, 'method' | 'cited'> = {
+  method: 'ANSI A326.3 wet',
+  cited: { source: 'ansi-a326-3' },
+};
+const ADAAG = { source: 'adaag-1998' } as const;
 const DECLARED: Row = { ...A326, standing: 'declared by the maker' };
 const LIMITS: Readonly<Record<SlipUse, Row>> = {
   'interior, kept dry': { ...A326, standing: 'not known' },
@@ -53,18 +56,16 @@ const LIMITS: Readonly<Record<SlipUse, Row>> = {
     method: 'ASTM D2047',
     limit: 0.5,
     standing: 'threshold',
-    source: 'astm-d2047',
-    known: 'the figure is from memory',
+    cited: D2047,
   },
   'pedestrian, wet': {
     method: 'pendulum wet',
     limit: 36,
     standing: 'recommendation',
-    source: 'hse-pendulum',
-    known: 'the figure is from memory',
+    cited: PENDULUM,
   },
-  'accessible route': { method: 'static', limit: 0.6, standing: 'recommendation', source: 'adaag-1998' },
-  'accessible ramp': { method: 'static', limit: 0.8, standing: 'recommendation', source: 'adaag-1998' },
+  'accessible route': { method: 'static', limit: 0.6, standing: 'recommendation', cited: ADAAG },
+  'accessible ramp': { method: 'static', limit: 0.8, standing: 'recommendation', cited: ADAAG },
 };
 
 /**
@@ -95,12 +96,12 @@ const LIMITS: Readonly<Record<SlipUse, Row>> = {
 export function slipLimit(input: SlipLimitInput): SlipLimit {
   const fn = 'slipLimit';
   const { use } = fields(fn, input);
-  const { method, limit, standing, source, known } = LIMITS[readKey(fn, 'use', use, LIMITS)];
+  const { method, limit, standing, cited } = LIMITS[readKey(fn, 'use', use, LIMITS)];
   return {
     method,
     ...(limit !== undefined && { limit }),
     standing,
-    cautions: [{ code: 'slip-limit-of-document', severity: 'note', params: { method, standing }, source }],
-    basis: [basis('limit', `inspect.${fn}`, 'as printed in the document', source, { use }, known)],
+    cautions: [{ code: 'slip-limit-of-document', severity: 'note', params: { method, standing }, ...cited }],
+    basis: [basis('limit', `inspect.${fn}`, 'as printed in the document', cited, { use })],
   };
 }

@@ -4,11 +4,18 @@ import { readKey } from '../core/readPlain.ts';
 import { en } from './en.ts';
 import { filled } from './filled.ts';
 
+/** Stands behind everything that may hurt somebody. */
+const COMES_FIRST =
+  "The product's safety data sheet and instructions, local codes and licensed practice come first.";
+const FROM_MEMORY = 'The source of this was quoted from memory: look it up.';
+
 /**
  * A caution in words.
  *
+ * One about what may hurt somebody ends in what comes first, and one that is quoted from memory says so.
+ *
  * @param caution - A caution out of any answer of this library.
- * @returns One or two English sentences with its numbers in them.
+ * @returns A few English sentences with its numbers in them.
  * @throws An `InputError` that names the field: an unknown code, or a number or name that its words need.
  * @example
  * ```ts
@@ -23,6 +30,10 @@ import { filled } from './filled.ts';
  * ```
  */
 export function cautionText(caution: Caution): string {
-  const { code, params } = fields('cautionText', caution);
-  return filled('cautionText', en[readKey('cautionText', 'code', code, en)], params);
+  const { code, severity, params, status } = fields('cautionText', caution);
+  return [
+    filled('cautionText', en[readKey('cautionText', 'code', code, en)], params),
+    ...(status === 'memory' ? [FROM_MEMORY] : []),
+    ...(severity === 'danger' ? [COMES_FIRST] : []),
+  ].join(' ');
 }

@@ -2,6 +2,8 @@ import type { CautionCode } from '../core/caution.ts';
 
 /** The English words for every caution. A name in braces stands for the parameter of that name. */
 export const en: Readonly<Record<CautionCode, string>> = {
+  'beyond-fitted-points':
+    'The line is asked for at {at}, outside its points from {first} to {last}. Nothing shows that it goes on straight: what dries, cures or wears bends.',
   'mean-not-places':
     'The interval is about the mean. Single places may lie far outside it, and a floor often fails by its worst place.',
   'normal-readings-assumed':
@@ -49,7 +51,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'measure-before-laying':
     'Windows out of forecasts and earlier readings are for planning. Measure air, humidity and floor again before laying and about every four hours after, and follow the product instructions.',
   'carbon-monoxide':
-    'A fired heater without a flue gives off carbon monoxide, which kills without a smell. Keep it out of the room or let its exhaust out, ventilate, use a monitor, and follow its instructions and the local code.',
+    'A fired heater without a flue gives off carbon monoxide, which kills without a smell; the US limit is {limit} as a mean of eight hours. Keep it out of the room or let its exhaust out, ventilate, use a monitor, and follow its instructions.',
   'blush-from-heater':
     'Burning {burnt} of {fuel} in the room leaves {water} of water and {carbonDioxide} of carbon dioxide. Both can turn a curing amine film white, greasy and without bond. Use indirect or electric heat.',
   'moisture-over-limit':
@@ -71,7 +73,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'methods-not-converted':
     'Each test method has limits of its own. No result of one is converted into another, and the limits are those in the product instructions.',
   'silica-dust-from-testing':
-    'Drilling and grinding concrete gives off silica dust, which scars the lungs. Extract it at the tool, wear a respirator, and follow the local code.',
+    'Drilling and grinding concrete gives off silica dust, which scars the lungs for life; the US rule begins at {actionLevel} as a mean of eight hours. Extract it at the tool, and wear a respirator.',
   'sheet-shows-moisture': '{wet} sheets show moisture. Measure the slab before anything is laid on it.',
   'dwell-too-short': '{tests} sheets lay for less than {leastDwell}. Dry, they decide nothing.',
   'sheet-is-no-measurement':
@@ -127,7 +129,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'only-as-instructed':
     'Only what the instructions allow may go into the mix, and no more of it: {mass} of {name} can leave the floor soft.',
   'thinner-ignites':
-    'Thinner vapour ignites, and {vocAdded} of it leave the mix: no flame, no sparks, no grinding, and air enough. The safety data sheet comes first.',
+    'Solvent vapour ignites, from as little as {lowerExplosiveLimit} in air: no flame, no sparks, no grinding, and fresh air by the numbers of this solvent.',
   'thinner-thins-film':
     'Thinner leaves the film: solids fall to {solidsByVolume}, so it is laid wetter, and {vocAdded} of solvent goes into the air. Only as much of it as the instructions allow; legal limits hold for the thinned mix.',
   'parts-used-off-ratio':
@@ -165,13 +167,13 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'batch-below-least':
     'A batch of {batch} is below {least}, the least that can be measured in ratio. Make the batches equal, or mix the least and let the rest cure.',
   'wet-edge-closes':
-    'A strip along the front takes {strip}, and the edge may wait {limit}: it closes first and leaves a lap mark. Narrow the front to {widestFront} by a joint or a taped line, lay {rateNeeded}, or wait for a cooler floor.',
+    'A strip along the front takes {strip}, and the edge may wait {limit}: it closes first, or may, and leaves a lap mark. Narrow the front to {widestFront} by a joint or a taped line, lay {rateNeeded}, or wait for a cooler floor.',
   'no-stop-in-reach':
     'No joint, door or edge lies within the {reach} that can be placed in the time. Start later, place faster, or tape a line to stop at.',
   'last-strip-too-hard':
     'Placed in one go the last strip would wait {wait} for the regrind and be too hard after {tooHard}. Place it in lots.',
   'skin-and-eyes':
-    'Resin and hardener burn eyes and skin and can cause allergy for life: goggles, gloves changed often, sleeves, water to wash the eyes at the table. The safety data sheets come first.',
+    'Resin and hardener burn eyes and skin and can cause allergy for life: goggles, gloves changed often, sleeves, water to wash the eyes at the table.',
   'no-pot-life-at-this-temperature':
     'The instructions of {material} give no pot life at {temperature}, so no batches are planned for it. Bring the material to a temperature that they name; nothing is carried on beyond it.',
   'moving-crack':
@@ -188,11 +190,11 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'swept-sand-again':
     'Sand that was swept up may be thrown again once, dry, clean and screened; never into the last broadcast nor into a blend of colours.',
   'thrown-sand-dust':
-    'Throwing and sweeping quartz sand raises dust that scars the lungs. Wear a respirator, use a vacuum, never sweep dry; local rules on silica come first.',
+    'Throwing and sweeping quartz sand raises dust that scars the lungs for life; the US rule begins at {actionLevel} as a mean of eight hours. Take low-dust sand, wear a respirator, use a vacuum, never sweep dry.',
   'comparator-is-for-steel':
-    'Segment {segment} of the comparator stands for blasted steel, quoted from memory; it says nothing of concrete. What is printed with the comparator comes first.',
+    'Segment {segment} of the comparator stands for blasted steel; it says nothing of concrete. What is printed with the comparator comes first.',
   'profile-is-advice':
-    'Classes {from} to {to} are the advice of a guideline, quoted from memory. What the instructions of the product ask for comes first.',
+    'Classes {from} to {to} are the advice of a guideline. What the instructions of the product ask for comes first.',
   'profile-not-advised':
     'The guideline names no system of {thickness}. Ask the maker of the product which profile it needs.',
   'profile-rougher':
@@ -201,6 +203,70 @@ export const en: Readonly<Record<CautionCode, string>> = {
     'The floor is class {class}, smoother than the {from} to {to} advised: the coat has little to hold on to. Prepare it further, or ask the maker of the product.',
   'square-stands-for-its-place':
     'A test square stands for floor like that under it. Lay it where the floor is at its thirstiest, and another where the concrete changes.',
+  'solvent-in-the-air':
+    '{emitted} of solvent goes into the air. Vapour such as that of toluene can explode from {lowerExplosiveLimit} in air and harms at far less: no flame, sparks or grinding near it, fresh air by the numbers of this solvent, and nobody in pits and closed rooms.',
+  'voc-over-limit':
+    'The mix has {voc} of solvent, over the limit of {limit} already: no thinner, and another product where the law holds.',
+  'voc-before-reaction':
+    'The solvent of the parts is summed as if none of it reacted. The test method lets mixed parts react first, so its figure can be lower.',
+  'thinner-without-bound':
+    'The thinner itself is within the limit of {limit}, so that this limit sets no bound. The product instructions do.',
+  'explosive-vapour':
+    '{vapour} of vapour can explode from {lowerExplosiveLimit} in air. {airflow} of fresh air is the least that keeps the mean below {keepBelow} of that; low places hold more. Extract at the floor, run it until the film is dry, measure, and keep flames, sparks and grinders away.',
+  'harmful-vapour':
+    '{airflow} of fresh air is the least that keeps {vapour} of vapour at {exposureLimit} on the mean; near the wet film it is more. Measure, and wear the respirator that the data sheet names until the readings are below the limit.',
+  'purge-is-no-measurement':
+    'After {time} the mean may be down to {to} where nothing evaporates any more and the air mixes. A wet film goes on evaporating, and low places clear last: keep the exhaust running and measure before anybody goes in.',
+  'vapour-builds-up':
+    'The vapour reaches {highest} of the air as a mean, more near the wet film and in low places. Compare it with the explosive limit and the exposure limit of the solvent, ventilate and measure.',
+  'vapour-near-explosive-limit':
+    'The vapour reaches {highest} of the air as a mean, {ofExplosiveLimit} of what can explode, and more in low places. From 10 % on nobody belongs in there: ventilate, measure, and keep flames and sparks away.',
+  'silica-dust':
+    'Grinding, cutting and blasting concrete gives off silica dust, which scars the lungs for life; the US rule begins at {actionLevel} as a mean of eight hours. Feed water or extract at the tool, use HEPA filters, never sweep dry or blow, and wear the respirator that the task asks for.',
+  'silica-over-limit':
+    'The silica breathed is {exposure} as a mean of eight hours, over the limit of {limit}. Stop, lower the dust at the tool, shorten the task, and wear respirators until new readings are below it.',
+  'silica-undecided':
+    'Whether the silica of {exposure} is within the limit of {limit} is not decided: it lies within what the measurement may be off by. Act as if it were over, and measure again.',
+  'silica-over-action-level':
+    'The silica breathed is {exposure} as a mean of eight hours and may have reached the action level of {actionLevel}. Rules on measuring, training and medical examinations begin there.',
+  'dust-removed':
+    '{dust} of dust comes off this floor, and its finest part scars the lungs for life; the US rule begins at {actionLevel} as a mean of eight hours. Catch it at the tool, use HEPA filters, never sweep dry, close the bags before they are moved.',
+  'wear-respirator':
+    'For these tools, places and hours the table asks for a respirator with a protection factor of {factor} or more, fitted to its wearer, beside the controls at the tool.',
+  'not-in-table-1':
+    'The table has no line for: {tasks}. Without one the exposure has to be measured and kept below the limit by other means, or the tool or its dust control changed.',
+  'limits-differ-by-place':
+    'Limits for {substance} differ by country and state, change from year to year, and are not all here. Look up the law of the place; a substance that sensitises can harm below all of them.',
+  'pail-over-stated-mass':
+    '{mass} of mixed resin stands together, and the pot life is stated for {limit}. It gels sooner, smokes and can burn: pour it out at once, mix smaller batches, never cover a pail that warms; spread it on sand outdoors.',
+  'pail-mass-undecided':
+    'Whether {mass} of mixed resin is more than the {limit} of the stated pot life is not decided: it lies within what the scale may be off by. Mix less.',
+  'mixed-resin-heats':
+    'Mixed resin that stays together heats itself: {mass} of it, warmed, is on record to have passed {temperature} and filled buildings with smoke. Mix small batches, pour out at once, spread leftovers on sand outdoors, never pour parts A and B together to be rid of them.',
+  'isocyanate-in-the-air':
+    'Isocyanates cause asthma, and who is sensitised reacts to traces; a US recommendation is {mean} as a mean of the shift and {ceiling} at most. Never spray or heat without the respirator and the training that the data sheet asks for; keep others out.',
+  'isocyanate-and-water':
+    'Isocyanates turn water into gas: {water} of it becomes up to {carbonDioxide} of carbon dioxide. Damp sand foams, and a closed pail of it can burst: keep water out, and never seal a pail that met it.',
+  'methacrylate-vapour':
+    'Methacrylate vapour ignites and irritates; the US limit is {limit} as a mean of eight hours. Exhaust it outdoors, no flame or sparks, keep others out, and store it cool.',
+  'peroxide-hardener':
+    'Peroxide hardeners burn eyes at once and catch fire with accelerators, rust and dirt. Never mix one with an accelerator, weigh it with clean tools, wear goggles.',
+  'alkaline-liquid':
+    'This liquid has a pH of {from} to {to}: it burns eyes and skin and etches glass and aluminium. Goggles, gloves, boots, and water to wash it off.',
+  'cement-dust':
+    'Cement powder with water has a pH above {ph}: it burns skin and eyes, and its dust harms the lungs. Respirator at the mixer, gloves, no kneeling in it.',
+  'asbestos-and-lead':
+    'Old coverings, mastics and paints may hold asbestos or lead. Stop, have them tested before anything is ground, and leave them to licensed firms.',
+  'half-cured-dust':
+    'Dust of half-cured resin sensitises skin and airways. Extract it, wear a respirator, long sleeves and gloves.',
+  'solvent-rags':
+    'Rags with solvent or resin can ignite by themselves or give off vapour. Keep them in a closed metal can, under water where the data sheet allows it.',
+  'tool-noise':
+    'These tools are louder than {level} dB(A), from which hearing is lost in a working life, and catch cables and clothes. Ear protection, guards on, cables behind.',
+  'slippery-floor':
+    'A wet floor is slippery and spiked shoes catch: barriers around it, shoes for it, a dry way out.',
+  'heavy-loads':
+    'Bags and pails of {mass} and more hurt backs: two people or a cart, and stacks no higher than the hips.',
   'wet-film-off-plan':
     'The wet film lies between the tabs around {low} and is not clearly what was planned. Move the resin now, while it is wet.',
   'beyond-the-gauge':

@@ -7,6 +7,8 @@ import { fields, read, write } from '../core/read.ts';
 import { readNumber } from '../core/readPlain.ts';
 import type { ShareUnit } from '../core/unitCodes.ts';
 
+const GELATION = { source: 'flory-stockmayer', status: 'memory' } as const;
+
 /** Input of {@link gelPoint}. */
 export interface GelPointInput<U extends ShareUnit = ShareUnit> {
   /** Groups on each molecule of the resin, as a mean: 2 for a plain epoxy. */
@@ -87,13 +89,13 @@ export function gelPoint<U extends ShareUnit>(input: GelPointInput<U>): GelPoint
       : [
           {
             code: 'never-gels',
-            severity: 'danger',
+            severity: 'caution',
             params: { leastIndex, mostIndex },
-            source: 'flory-stockmayer',
+            ...GELATION,
           },
         ],
     basis: [
-      basis('resinConversion', 'mix.gelPoint', 'sqrt(index / ((fe − 1)(fa − 1)))', 'flory-stockmayer', {
+      basis('resinConversion', 'mix.gelPoint', 'sqrt(index / ((fe − 1)(fa − 1)))', GELATION, {
         resinFunctionality,
         hardenerFunctionality,
         index,

@@ -1,6 +1,7 @@
 import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { DENSITY, SHARE } from '../core/dimensions.ts';
+import { THINNER_IGNITES } from '../core/hazards.ts';
 import { NOT_NEGATIVE, PART_OR_WHOLE, POSITIVE } from '../core/limits.ts';
 import type { Density, Quantity, Share } from '../core/quantity.ts';
 import { fields, read, readOr, write } from '../core/read.ts';
@@ -83,7 +84,7 @@ export function thinnedMix<S extends ShareUnit, D extends DensityUnit>(
   const vocAdded = densityOf(added_kgPerM3);
   const params = { solidsByVolume: write(fn, solids / diluted, SHARE, '%'), vocAdded };
   const cautions: readonly Caution[] = [
-    { code: 'thinner-ignites', severity: 'danger', params: { vocAdded }, source: 'common-practice' },
+    { ...THINNER_IGNITES, params: { vocAdded, ...THINNER_IGNITES.params } },
     { code: 'thinner-thins-film', severity: 'caution', params, source: 'common-practice' },
   ];
   return {

@@ -33,6 +33,8 @@ export interface DryingRule<U extends TimeUnit = TimeUnit> {
   readonly orLonger: boolean;
   /** Id in the register of sources. */
   readonly source: string;
+  /** Given where the source was not read but is quoted from memory. */
+  readonly status?: 'memory' | undefined;
 }
 
 /** What the published rules say; they disagree. */
@@ -82,8 +84,11 @@ const LABORATORY_SLAB_M = 0.1016;
 interface Rule {
   readonly words: string;
   readonly source: string;
+  readonly status?: 'memory';
   readonly time_s: (slab: Slab) => { readonly time_s: number; readonly orLonger: boolean } | undefined;
 }
+
+const BS_8203 = { source: 'bs-8203', status: 'memory' } as const;
 
 const RULES: readonly Rule[] = [
   {
@@ -93,18 +98,19 @@ const RULES: readonly Rule[] = [
   },
   {
     words: 'a day for each millimetre up to 50 mm, more than that above',
-    source: 'bs-8203',
+    ...BS_8203,
     time_s: ({ slab_m }) => ({ time_s: (slab_m / MM_M) * DAY_S, orLonger: slab_m > 0.05 * (1 + 1e-12) }),
   },
   {
     words: 'more than a year for 150 mm',
-    source: 'bs-8203',
+    ...BS_8203,
     time_s: ({ slab_m }) =>
       slab_m >= 0.15 * (1 - 1e-12) ? { time_s: 12 * MONTH_S, orLonger: true } : undefined,
   },
   {
     words: 'laboratory slabs of 4 in on a sealed base, by water to cement',
     source: 'pca-d89-1965',
+    status: 'memory',
     time_s: ({ slab_m, waterCement, below }) =>
       waterCement === undefined || below !== 'vapour retarder' || slab_m < LABORATORY_SLAB_M * (1 - 1e-12)
         ? undefined
@@ -180,10 +186,10 @@ export function dryingTime<U extends TimeUnit>(input: DryingTimeInput<U>): Dryin
       waterCement === undefined ? undefined : readNumber(fn, 'waterCement', waterCement, WATER_CEMENT),
     below: below === undefined ? undefined : readKey(fn, 'below', below, BELOW),
   };
-  const rules = RULES.flatMap(({ words, source, time_s }): DryingRule<U>[] => {
+  const rules = RULES.flatMap(({ words, time_s, ...cited }): DryingRule<U>[] => {
     const answer = time_s(slab);
     if (!answer) return [];
-    return [{ rule: words, time: write(fn, answer.time_s, TIME, unit), orLonger: answer.orLonger, source }];
+    return [{ rule: words, time: write(fn, answer.time_s, TIME, unit), orLonger: answer.orLonger, ...cited }];
   });
   const times = rules.map((rule) => rule.time.value);
   const assumption = drying === 'both sides' ? 'half the thickness, as if it dried to one side' : undefined;
@@ -210,8 +216,8 @@ export function dryingTime<U extends TimeUnit>(input: DryingTimeInput<U>): Dryin
           ]
         : []),
     ],
-    basis: rules.map(({ rule, source }, i) =>
-      basis(`rules.${i}`, `moisture.${fn}`, rule, source, inputs, assumption),
+    basis: rules.map(({ rule, source, status }, i) =>
+      basis(`rules.${i}`, `moisture.${fn}`, rule, status ? { source, status } : source, inputs, assumption),
     ),
   };
 }

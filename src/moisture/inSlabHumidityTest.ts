@@ -1,13 +1,17 @@
 import { LENGTH } from '../core/dimensions.ts';
+import { TEST_DUST } from '../core/hazards.ts';
 import { POSITIVE } from '../core/limits.ts';
 import type { Area, Length, Quantity, Share, Time } from '../core/quantity.ts';
 import { fields, read, refuse } from '../core/read.ts';
 import { readKey } from '../core/readPlain.ts';
 import type { ShareUnit } from '../core/unitCodes.ts';
+import type { Confidence, ReadingError } from '../statistics/readingError.ts';
 import { testsFor } from './count.ts';
 import { DEPTH_SHARE, type DryingSides } from './drying.ts';
 import { assessHumidity } from './humidity.ts';
 import { testNotes, type WorstAssessment } from './worst.ts';
+
+const METHOD = { source: 'astm-f2170', status: 'memory' } as const;
 
 /** One hole with its probe. */
 export interface HumidityProbe {
@@ -20,7 +24,7 @@ export interface HumidityProbe {
 }
 
 /** Input of {@link inSlabHumidityTest}. */
-export interface InSlabHumidityTestInput<U extends ShareUnit = ShareUnit> {
+export interface InSlabHumidityTestInput<U extends ShareUnit = ShareUnit> extends Confidence {
   /** Area of the floor that the holes stand for. */
   readonly floorArea: Area;
   /** Thickness of the slab. */
@@ -34,7 +38,7 @@ export interface InSlabHumidityTestInput<U extends ShareUnit = ShareUnit> {
   /** Highest humidity that the instructions of the system allow. */
   readonly limit: Quantity<U>;
   /** What the probes may be off by, in points of relative humidity. */
-  readonly relativeHumidityError?: Share | undefined;
+  readonly relativeHumidityError?: ReadingError<Share> | undefined;
 }
 
 /**
@@ -85,14 +89,11 @@ export function inSlabHumidityTest<U extends ShareUnit>(
   const slab_m = read(fn, 'slabThickness', slabThickness, LENGTH, POSITIVE);
   const deepEnough_m = slab_m * share * (1 - 1e-12);
   return assessHumidity(fn, input, {
-    source: 'astm-f2170',
-    assumption: `holes at least ${share} of the slab deep, from memory of the method`,
+    method: METHOD,
+    assumption: `holes at least ${share} of the slab deep`,
     inputs: { floorArea, slabThickness, drying },
     testsNeeded: testsFor(fn, 'in-slab humidity', floorArea),
-    always: [
-      ...testNotes('astm-f2170'),
-      { code: 'silica-dust-from-testing', severity: 'danger', params: {}, source: 'common-practice' },
-    ],
+    always: [...testNotes(METHOD), TEST_DUST],
     readsLow: ({ depth }, path) => {
       const depth_m = read(fn, 'depth', depth, LENGTH, POSITIVE, path);
       if (depth_m >= slab_m) refuse(fn, 'conflict', [...path, 'depth'], 'less than the slab', depth);

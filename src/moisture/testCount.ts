@@ -53,7 +53,7 @@ export function testCount(input: TestCountInput): TestCount {
   const count = testsFor('testCount', method, floorArea);
   return {
     count,
-    cautions: testNotes(source),
+    cautions: testNotes({ source }),
     basis: [
       basis(
         'count',

@@ -19,6 +19,8 @@ import {
 import { studentPoint } from './student.ts';
 import { exactlyOne, stepUnitOf, type StepUnit } from './uncertain.ts';
 
+const GUIDE = { source: 'jcgm-106-2012', status: 'memory' } as const;
+
 /** Input of {@link guardedConformity}. */
 export interface GuardedConformityInput<U extends Unit = Unit> extends Specification<U> {
   /** How sure a verdict is to be right where it meets or fails; either this or `guardBand`. */
@@ -88,7 +90,7 @@ export function guardedConformity<U extends Unit>(input: GuardedConformityInput<
     code,
     severity: 'caution',
     params,
-    source: 'jcgm-106-2012',
+    ...GUIDE,
   });
   const accepted = ({ end, given: { unit: own }, base: at }: BaseEnd) => ({
     [end]: written(end === 'least' ? at + band : at - band, own),
@@ -106,9 +108,7 @@ export function guardedConformity<U extends Unit>(input: GuardedConformityInput<
       ...(verdict === 'fails' ? [about('beyond-limit')] : []),
       ...(verdict === 'undecided' ? [about('inside-guard-band')] : []),
     ],
-    basis: [
-      basis('verdict', `statistics.${fn}`, 'room to the limit against guard band', 'jcgm-106-2012', given),
-    ],
+    basis: [basis('verdict', `statistics.${fn}`, 'room to the limit against guard band', GUIDE, given)],
   };
 
   function written(value: number, own: string): Quantity {

@@ -62,6 +62,7 @@ export const UNIT_NAMES: Readonly<Record<Unit, UnitName>> = {
 
   '%': ['percent', '%', '%', 'ucum-2.2'],
   fraction: ['fraction of the whole', 'fraction', '1', 'ucum-2.2'],
+  ppm: ['part per million', 'ppm', '[ppm]', 'ucum-2.2'],
 
   'm2/l': ['square metre per litre', 'm²/L', 'm2/L', 'ucum-2.2'],
   'ft2/usgal': ['square foot per US gallon', 'ft²/US gal', '[sft_i]/[gal_us]', 'ucum-2.2'],
@@ -79,6 +80,8 @@ export const UNIT_NAMES: Readonly<Record<Unit, UnitName>> = {
   'lb/usgal': ['pound per US gallon', 'lb/US gal', '[lb_av]/[gal_us]', 'ucum-2.2'],
   'lb/impgal': ['pound per imperial gallon', 'lb/imp gal', '[lb_av]/[gal_br]', 'ucum-2.2'],
   'lb/ft3': ['pound per cubic foot', 'lb/ft³', '[lb_av]/[cft_i]', 'ucum-2.2'],
+  'mg/m3': ['milligram per cubic metre', 'mg/m³', 'mg/m3', 'ucum-2.2'],
+  'ug/m3': ['microgram per cubic metre', 'µg/m³', 'ug/m3', 'ucum-2.2'],
 
   Pa: ['pascal', 'Pa', 'Pa', 'ucum-2.2'],
   hPa: ['hectopascal', 'hPa', 'hPa', 'ucum-2.2'],

@@ -50,5 +50,8 @@ export const rows: readonly CheckRow[] = readdirSync('shared/check-values')
 
 /** The register of sources. */
 export const sources = JSON.parse(readFileSync('shared/sources.json', 'utf8')) as Readonly<
-  Record<string, { readonly title: string; readonly status: string }>
+  Record<
+    string,
+    { readonly title: string; readonly status: string; readonly year?: number; readonly note?: string }
+  >
 >;

@@ -57,3 +57,9 @@ export function numbersIn(value: unknown, path = ''): [string, number][] {
   if (typeof value !== 'object' || value === null) return [];
   return Object.entries(value).flatMap(([key, inner]) => numbersIn(inner, path ? `${path}.${key}` : key));
 }
+
+/** Every text inside a value. */
+export function textsIn(value: unknown): string[] {
+  if (typeof value === 'string') return [value];
+  return typeof value === 'object' && value !== null ? Object.values(value).flatMap(textsIn) : [];
+}

@@ -140,7 +140,7 @@ describe('what may mean two things', () => {
       issues: [{ code: 'ambiguous', expected: 'one of degC, degF' }],
     });
     expect(read('0.85', { dimension: 'share' })).toMatchObject({
-      issues: [{ code: 'ambiguous', expected: 'a share in one of %, fraction' }],
+      issues: [{ code: 'ambiguous', expected: 'a share in one of %, fraction, ppm' }],
     });
   });
 
