@@ -1,6 +1,7 @@
 import type { Verdict } from '../core/assessment.ts';
 import { basis } from '../core/basis.ts';
 import type { Basis, Caution, CautionCode, Cited } from '../core/caution.ts';
+import type { InputPath } from '../core/InputError.ts';
 import type { Limits } from '../core/limits.ts';
 import { fields, refuse } from '../core/read.ts';
 import { readKey, readNumber, readObject } from '../core/readPlain.ts';
@@ -8,6 +9,14 @@ import { meanOf } from '../statistics/readings.ts';
 import { GLOSS } from './glossScale.ts';
 import { judgeScale, readPlaces, type ScaleCriterion, type ScaleFinding, type ScalePlace } from './scale.ts';
 import { worstFinding } from './worstFinding.ts';
+import {
+  halfWidthOf,
+  readCoverage,
+  readErrorBy,
+  uncertaintyBasis,
+  type Confidence,
+  type ReadingError,
+} from '../statistics/readingError.ts';
 
 /** What was measured of the look of a floor. */
 export type AppearanceScale = 'gloss 20°' | 'gloss 60°' | 'gloss 85°' | 'haze' | 'image clarity';
@@ -25,7 +34,7 @@ export interface AppearanceLimits {
 }
 
 /** Input of {@link appearanceCheck}. */
-export interface AppearanceCheckInput {
+export interface AppearanceCheckInput extends Confidence {
   /** What was measured. */
   readonly scale: AppearanceScale;
   /** All places. */
@@ -33,7 +42,7 @@ export interface AppearanceCheckInput {
   /** What the specification asks for. */
   readonly limits: AppearanceLimits;
   /** What a reading may be off by. Taken as exact where not given. */
-  readonly readingError?: number | undefined;
+  readonly readingError?: ReadingError<number> | undefined;
 }
 
 /** The look of a floor against its limits. The figures are those of the finding that governs. */
@@ -115,7 +124,9 @@ export function appearanceCheck(input: AppearanceCheckInput): AppearanceResult {
       refuse(fn, 'conflict', ['limits', `${of}Least`], `at or below ${of}Most`, given[`${of}Least`]);
     }
   }
-  const error = readingError === undefined ? 0 : readNumber(fn, 'readingError', readingError, ends);
+  const coverage = readCoverage(fn, input);
+  const size = (key: string, off: number, path: InputPath) => readNumber(fn, key, off, ends, path);
+  const error = halfWidthOf(readErrorBy(fn, 'readingError', readingError, coverage, size), coverage);
   const findings = judgeScale(measured, asked, error);
   const governing = worstFinding(findings) as ScaleFinding;
   return {
@@ -135,6 +146,7 @@ export function appearanceCheck(input: AppearanceCheckInput): AppearanceResult {
         limits,
         readingError,
       }),
+      ...uncertaintyBasis(`inspect.${fn}`, { readingError }, input),
     ],
   };
 }

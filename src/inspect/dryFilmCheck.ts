@@ -2,6 +2,7 @@ import { worstOf, type Assessment } from '../core/assessment.ts';
 import { basis } from '../core/basis.ts';
 import type { Basis, Caution, CautionCode } from '../core/caution.ts';
 import { LENGTH, SHARE } from '../core/dimensions.ts';
+import type { InputPath } from '../core/InputError.ts';
 import { NOT_NEGATIVE } from '../core/limits.ts';
 import type { Area, Length, Quantity, Share } from '../core/quantity.ts';
 import { fields, readOr, refuse, write } from '../core/read.ts';
@@ -15,9 +16,17 @@ import type { FilmRule } from './filmRules.ts';
 import { readFilmRule } from './readFilmRule.ts';
 import type { FilmSubstrate } from './substrates.ts';
 import { worstFinding } from './worstFinding.ts';
+import {
+  halfWidthOf,
+  readCoverage,
+  readErrorBy,
+  uncertaintyBasis,
+  type Confidence,
+  type ReadingError,
+} from '../statistics/readingError.ts';
 
 /** Input of {@link dryFilmCheck}. */
-export interface DryFilmCheckInput<U extends LengthUnit = LengthUnit> {
+export interface DryFilmCheckInput<U extends LengthUnit = LengthUnit> extends Confidence {
   /** The rule that the specification names. */
   readonly rule: FilmRule;
   /** What lies under the film. */
@@ -29,7 +38,7 @@ export interface DryFilmCheckInput<U extends LengthUnit = LengthUnit> {
   /** What was measured, area by area. */
   readonly areas: readonly FilmArea[];
   /** What the gauge may be off by, as a thickness or as a share of each reading. Taken as exact where not given. */
-  readonly gaugeError?: Length | Share | undefined;
+  readonly gaugeError?: ReadingError<Length | Share> | undefined;
   /** Taken off every reading for the roughness of a metal, see `roughnessCorrection`. Nothing where not given. */
   readonly correction?: Length | undefined;
   /** Unit of the answer. */
@@ -139,7 +148,7 @@ export function dryFilmCheck<U extends LengthUnit>(input: DryFilmCheckInput<U>):
   if (substrate === 'concrete' && correction !== undefined) {
     refuse(fn, 'conflict', ['correction'], 'left out on concrete: it is for rough metal', correction);
   }
-  const error = readGaugeError(fn, gaugeError);
+  const error = readGaugeError(fn, input);
   const measured = readFilmAreas(fn, areas, correction_m);
   const { missing, complete } = missingOf(base, measured, asked);
   const film = {
@@ -230,13 +239,20 @@ export function dryFilmCheck<U extends LengthUnit>(input: DryFilmCheckInput<U>):
         },
         base.assumption,
       ),
+      ...uncertaintyBasis(`inspect.${fn}`, { gaugeError }, input),
     ],
   };
 }
 
-/** Reads what the gauge may be off by: so much, or so much of each reading. */
-function readGaugeError(fn: string, given: Length | Share | undefined): GaugeError {
-  if (given === undefined) return () => 0;
-  const { base, dimension } = readOneOf(fn, 'gaugeError', given, [LENGTH, SHARE], NOT_NEGATIVE);
-  return dimension.name === SHARE.name ? (thickness_m) => base * thickness_m : () => base;
+/** Reads what the gauge may be off by: so much, or so much of each reading. It moves every mean as it moves a reading. */
+function readGaugeError(fn: string, input: DryFilmCheckInput): GaugeError {
+  const coverage = readCoverage(fn, input);
+  let ofReading = false;
+  const size = (key: string, given: Length | Share, path: InputPath) => {
+    const { base, dimension } = readOneOf(fn, key, given, [LENGTH, SHARE], NOT_NEGATIVE, path);
+    ofReading = dimension.name === SHARE.name;
+    return base;
+  };
+  const half = halfWidthOf(readErrorBy(fn, 'gaugeError', input.gaugeError, coverage, size), coverage);
+  return (thickness_m) => (ofReading ? half * thickness_m : half);
 }

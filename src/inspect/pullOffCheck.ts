@@ -13,6 +13,14 @@ import { meanOf } from '../statistics/readings.ts';
 import { dollyArea } from './dollyArea.ts';
 import { readFit, SUBSTRATES, type FilmSubstrate, type Fits } from './substrates.ts';
 import { worstFinding } from './worstFinding.ts';
+import {
+  halfWidthOf,
+  readCoverage,
+  readError,
+  uncertaintyBasis,
+  type Confidence,
+  type ReadingError,
+} from '../statistics/readingError.ts';
 
 /** How the bond was tested. */
 export type PullOffMethod = 'ASTM D7234' | 'ASTM D4541' | 'ISO 4624';
@@ -51,7 +59,7 @@ export type PullOffAcceptance =
   'strength' | 'strength and substrate failure' | 'strength or substrate failure';
 
 /** Input of {@link pullOffCheck}. */
-export interface PullOffCheckInput<U extends PressureUnit = PressureUnit> {
+export interface PullOffCheckInput<U extends PressureUnit = PressureUnit> extends Confidence {
   /** How the bond was tested. */
   readonly method: PullOffMethod;
   /** What lies under the coat. */
@@ -65,7 +73,7 @@ export interface PullOffCheckInput<U extends PressureUnit = PressureUnit> {
   /** Share of the face that must have broken in the substrate; goes with an acceptance that asks where it broke. */
   readonly leastSubstrateShare?: Share | undefined;
   /** What a load may be off by, as a share of it. Taken as exact where not given. */
-  readonly loadError?: Share | undefined;
+  readonly loadError?: ReadingError<Share> | undefined;
   /** How many tests the specification asks for. Not judged where not given. */
   readonly testsNeeded?: number | undefined;
 }
@@ -187,7 +195,9 @@ export function pullOffCheck<U extends PressureUnit>(input: PullOffCheckInput<U>
       leastSubstrateShare,
     );
   }
-  const errorShare = readOr(0, fn, 'loadError', given.loadError, SHARE, PART);
+  const coverage = readCoverage(fn, given);
+  const loadError = readError(fn, 'loadError', given.loadError, coverage, SHARE, PART);
+  const errorShare = halfWidthOf(loadError, coverage);
   const needed = testsNeeded === undefined ? 0 : readCount(fn, 'testsNeeded', testsNeeded);
 
   const list = readObjects(fn, 'tests', given.tests, 1);
@@ -263,6 +273,7 @@ export function pullOffCheck<U extends PressureUnit>(input: PullOffCheckInput<U>
         loadError: given.loadError,
         testsNeeded,
       }),
+      ...uncertaintyBasis(`inspect.${fn}`, { loadError: given.loadError }, given),
     ],
   };
 }

@@ -1,11 +1,20 @@
 import type { Verdict } from '../core/assessment.ts';
 import { basis } from '../core/basis.ts';
 import type { Basis, Caution, CautionCode } from '../core/caution.ts';
+import type { InputPath } from '../core/InputError.ts';
 import type { Limits } from '../core/limits.ts';
 import { fields, refuse } from '../core/read.ts';
 import { readKey, readNumber, readObjects } from '../core/readPlain.ts';
 import { judgeScale, readPlaces, type BasePlace, type ScaleFinding, type ScalePlace } from './scale.ts';
 import { SLIP_METHODS, type SlipMethod } from './slipMethods.ts';
+import {
+  halfWidthOf,
+  readCoverage,
+  readErrorBy,
+  uncertaintyBasis,
+  type Confidence,
+  type ReadingError,
+} from '../statistics/readingError.ts';
 
 /** A place with its method: a figure of grip without its method says nothing. */
 export interface SlipPlace extends ScalePlace {
@@ -14,7 +23,7 @@ export interface SlipPlace extends ScalePlace {
 }
 
 /** Input of {@link slipCheck}. */
-export interface SlipCheckInput {
+export interface SlipCheckInput extends Confidence {
   /** The method that the limit is for. */
   readonly method: SlipMethod;
   /** All places, measured by that method. */
@@ -22,7 +31,7 @@ export interface SlipCheckInput {
   /** Least value that the specification asks for, on the scale of the method. */
   readonly limit: number;
   /** What a reading may be off by. Taken as exact where not given. */
-  readonly readingError?: number | undefined;
+  readonly readingError?: ReadingError<number> | undefined;
 }
 
 /** The grip of a floor against its limit, on the scale of the method. */
@@ -92,7 +101,9 @@ export function slipCheck(input: SlipCheckInput): SlipResult {
   });
   const measured = readPlaces(fn, places, limits);
   const least = readNumber(fn, 'limit', limit, limits);
-  const error = readingError === undefined ? 0 : readNumber(fn, 'readingError', readingError, ERROR);
+  const coverage = readCoverage(fn, input);
+  const size = (key: string, given: number, path: InputPath) => readNumber(fn, key, given, ERROR, path);
+  const error = halfWidthOf(readErrorBy(fn, 'readingError', readingError, coverage, size), coverage);
   const [worst] = judgeScale(measured, { 'each-least': least }, error) as [ScaleFinding];
   const { verdict, gap, uncertainty } = worst;
   const place = worst.place ?? (measured[0] as BasePlace).name;
@@ -123,6 +134,7 @@ export function slipCheck(input: SlipCheckInput): SlipResult {
         limit: least,
         readingError,
       }),
+      ...uncertaintyBasis(`inspect.${fn}`, { readingError }, input),
     ],
   };
 }

@@ -54,6 +54,14 @@ describe('pull-off', () => {
     expect(pullOffCheck({ ...set, tests, leastSubstrateShare, acceptance: either }).verdict).toBe(or);
   });
 
+  it('a standard uncertainty of the load counts with its confidence, and needs one', () => {
+    // 1.96 times 2 % of 210 psi are 8.2 psi, 2.58 times are 10.8 psi; the room is 10 psi.
+    const loadError = { standardUncertainty: q(2, '%') };
+    const at = (percent: number) => pullOffCheck({ ...set, loadError, confidence: q(percent, '%') }).verdict;
+    expect([at(95), at(99)]).toEqual(['meets', 'undecided']);
+    expect(refusal(pullOffCheck, { ...set, loadError })).toBe('missing confidence');
+  });
+
   it('glue that gives way never fails a bond, and leaves open where the rest would have broken', () => {
     const glued = { substrate: q(60, '%'), glue: q(40, '%') };
     const answer = pullOffCheck({ ...set, tests: [dolly(150, glued)] });
@@ -118,6 +126,13 @@ describe('grip', () => {
     expect(floor.cautions[0]?.severity).toBe('danger');
   });
 
+  it('a standard uncertainty counts with its confidence', () => {
+    const floor = { method, places: [place('a', 0.45)], limit: 0.42, confidence: q(95, '%') } as const;
+    const verdict = (uncertainty: number) =>
+      slipCheck({ ...floor, readingError: { standardUncertainty: uncertainty } }).verdict;
+    expect([verdict(0.015), verdict(0.016)]).toEqual(['meets', 'undecided']);
+  });
+
   it('a mean of decimals exactly on the limit meets it', () => {
     const floor = slipCheck({ method, places: [place('a', 0.41, 0.42, 0.43)], limit: 0.42 });
     expect(floor.verdict).toBe('meets');
@@ -151,6 +166,23 @@ describe('look', () => {
     [{ places: [], limits: { meanLeast: 1 } }, 'out-of-range places'],
   ])('%j is refused', (more, issue) => {
     expect(refusal(appearanceCheck, { ...gloss, ...more })).toBe(issue);
+  });
+
+  it.each([
+    [84.99, 10.01, 5, undefined],
+    [95.01, 4.99, 0, undefined],
+    [5, 95, 0, 'B'],
+    [4.99, 95.01, 0, undefined],
+    [10.01, 10, 79.99, undefined],
+    [5, 5, 90, 'C'],
+    [4.99, 5, 90.01, undefined],
+  ] as const)('%d, %d and %d %% of fines, sand and stones are class %s', (fines, sand, stones, name) => {
+    const surface = aggregateExposure({
+      cementFines: q(fines, '%'),
+      fineAggregate: q(sand, '%'),
+      coarseAggregate: q(stones, '%'),
+    });
+    expect(surface.exposureClass).toBe(name);
   });
 
   it('shares of a surface add up', () => {
