@@ -9,6 +9,7 @@ export * from './climate/index.ts';
 export * from './core/index.ts';
 export * from './cure/index.ts';
 export * from './film/index.ts';
+export * from './inspect/index.ts';
 export * from './mix/index.ts';
 export * from './moisture/index.ts';
 export * from './order/index.ts';

@@ -2,8 +2,8 @@ import type { Limits } from '../core/limits.ts';
 
 /** Heights of the lowest layer of the standard atmosphere, in m. */
 export const TROPOSPHERE: Limits = {
-  least: -500.0000000001,
-  most: 11000.0000001,
+  above: -500.0000000001,
+  below: 11000.0000001,
   words: ' from -500 m to 11000 m',
 };
 

@@ -23,8 +23,8 @@ export interface DewPointInput<U extends TemperatureUnit = TemperatureUnit> {
  *
  * Over liquid water at every temperature, as weather services and hygrometers mean it; below freezing the frost
  * point, which is over ice, is the higher of the two. The pressures are those of `saturationPressureOverWater`:
- * IAPWS-IF97 from −0.0088 °C up, also beyond 60 °C, and Murphy and Koop below. Their curve would be extrapolated above
- * 58.9 °C; used alone it differs by up to 0.0073 K, at 60 °C and 50 %.
+ * IAPWS-IF97 from −0.0088 °C up, also beyond 60 °C, and Murphy and Koop over supercooled water below. Their own range
+ * ends at 58.9 °C, so from there to 60 °C it is checked extrapolation: used alone it is off by up to 0.0081 K.
  *
  * @formula
  * ```math
@@ -33,7 +33,8 @@ export interface DewPointInput<U extends TemperatureUnit = TemperatureUnit> {
  * @units temperature, share; answers temperature.
  * @validRange air from −100 to 100 °C, humidity above 0 and up to 100 %, dew point above −150 °C.
  * @monotone air +, relativeHumidity +
- * @accuracy Within 0.0015 K of IAPWS-95, below 0.01 °C of Murphy and Koop, for air from −20 to 60 °C and 5 to 100 %.
+ * @accuracy Within 0.0015 K of IAPWS-95, below 0.01 °C of Murphy and Koop, for air from −20 to 60 °C and 5 to 100 %:
+ * measured 0.0010 K over 1620 points.
  * The way back is closed above freezing and within 5e-6 K below. 2 % of humidity move it by 0.3 to 0.8 K from about
  * 40 % up and by far more in dry air: by 3.9 K from 5 to 7 %.
  * @source iapws-r7-97, murphy-koop-2005, iapws-r6-95

@@ -31,7 +31,8 @@ export interface DewPointMarginInput<
  *
  * The margin is a difference, judged in the unit of its limit: 5 °F of it are 2.8 °C. The errors of the instruments
  * are taken as all against the floor at once, or with `confidence` propagated by the GUM; where that reaches over
- * the limit the verdict is undecided.
+ * the limit the verdict is undecided. The dew point is that of `dewPoint`: over water, by Murphy and Koop below
+ * −0.0088 °C.
  *
  * @formula
  * ```math

@@ -21,9 +21,9 @@ export interface EvaporationRateInput<U extends VapourEmissionUnit = VapourEmiss
 }
 
 /** Temperatures of the chart. */
-const CHART: Limits = { least: -0.0000000001, most: 60.0000000001, words: ' from 0 °C to 60 °C' };
+const CHART: Limits = { above: -0.0000000001, below: 60.0000000001, words: ' from 0 °C to 60 °C' };
 /** Winds of the chart. */
-const WIND: Limits = { least: 0, most: 11.1760000001, words: ' from 0 to 25 mph' };
+const WIND: Limits = { above: -5e-324, below: 11.1760000001, words: ' from 0 to 25 mph' };
 /** The wind of the chart in base units. */
 const MPH = 0.44704;
 

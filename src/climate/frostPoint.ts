@@ -21,6 +21,9 @@ export interface FrostPointInput<U extends TemperatureUnit = TemperatureUnit> {
 /**
  * The temperature at which frost begins to form on what the air touches; higher than the dew point of the same air.
  *
+ * The vapour in the air is that over water, as `dewPoint` has it; the frost is over ice by Murphy and Koop, as
+ * `saturationPressureOverIce` has it.
+ *
  * @formula
  * ```math
  * p_{ice}(t_f) = \varphi \, p_{water}(t)
@@ -51,7 +54,7 @@ export const frostPoint = /* @__PURE__ */ monotone(
     const air_C = readTemperature('frostPoint', 'air', air, CLIMATE);
     const humidity = read('frostPoint', 'relativeHumidity', relativeHumidity, SHARE, PART_OR_WHOLE);
     const pressure_Pa = humidity * pressureOverWater(air_C);
-    if (pressure_Pa > pressureOverIce(ICE.most)) {
+    if (pressure_Pa > pressureOverIce(ICE.below)) {
       refuse(
         'frostPoint',
         'conflict',

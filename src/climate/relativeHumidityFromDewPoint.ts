@@ -20,6 +20,9 @@ export interface RelativeHumidityFromDewPointInput<U extends ShareUnit = ShareUn
 /**
  * How much of the water vapour that air could hold is in it, from its dew point.
  *
+ * Over water both pressures are those of `saturationPressureOverWater`: IAPWS-IF97 from −0.0088 °C up, Murphy and Koop
+ * below.
+ *
  * @formula
  * ```math
  * \varphi = \frac{p_s(t_d)}{p_s(t)}

@@ -6,7 +6,7 @@ import { readTemperature } from '../core/temperature.ts';
 import type { ShareUnit } from '../core/unitCodes.ts';
 import { LIQUID_WICK, CLIMATE } from './limits.ts';
 import { readDeficit, type WickConditions } from './psychrometer.ts';
-import { pressureOverWater } from './vapour.ts';
+import { pressureAboveFreezing } from './vapour.ts';
 
 /** Input of {@link relativeHumidityFromWetBulb}. */
 export interface RelativeHumidityFromWetBulbInput<U extends ShareUnit = ShareUnit> extends WickConditions {
@@ -32,7 +32,7 @@ export interface RelativeHumidityFromWetBulbInput<U extends ShareUnit = ShareUni
  * @monotone air -, wetBulb +, pressure -, altitude +
  * @accuracy As good as the coefficient: at 68/62 °F a fan and a sling lie 0.15 % of humidity apart, still air 8 %. The
  * largest difference between fan and sling among five usual pairs of readings is 0.33 %.
- * @source fao-56, ferrel-psychrometer, army-tm-5-3610-285-14
+ * @source fao-56, iapws-r7-97, ferrel-psychrometer, army-tm-5-3610-285-14
  * @param input - Both thermometers, how the air moves, pressure or altitude, and the unit wanted.
  * @returns The relative humidity over liquid water in `input.unit`, not rounded.
  * @throws An `InputError` that names the field.
@@ -60,7 +60,7 @@ export const relativeHumidityFromWetBulb = /* @__PURE__ */ monotone(
       refuse(fn, 'conflict', ['wetBulb'], 'at or below the air temperature', wetBulb);
     }
     const deficit_Pa = readDeficit(fn, input);
-    const vapour_Pa = pressureOverWater(wetBulb_C) - Math.max(0, deficit_Pa(air_C, wetBulb_C));
+    const vapour_Pa = pressureAboveFreezing(wetBulb_C) - Math.max(0, deficit_Pa(air_C, wetBulb_C));
     if (!(vapour_Pa > 0)) {
       refuse(
         fn,
@@ -70,6 +70,6 @@ export const relativeHumidityFromWetBulb = /* @__PURE__ */ monotone(
         wetBulb,
       );
     }
-    return write(fn, Math.min(1, vapour_Pa / pressureOverWater(air_C)), SHARE, unit);
+    return write(fn, Math.min(1, vapour_Pa / pressureAboveFreezing(air_C)), SHARE, unit);
   },
 );

@@ -23,6 +23,9 @@ export interface SurfaceHumidityInput<U extends ShareUnit = ShareUnit> {
 /**
  * The relative humidity of the same air where it touches the floor. Above 100 % water settles on it.
  *
+ * Over water both pressures are those of `saturationPressureOverWater`: IAPWS-IF97 from −0.0088 °C up, Murphy and Koop
+ * below.
+ *
  * @formula
  * ```math
  * \varphi_{surface} = \varphi \, \frac{p_s(t)}{p_s(t_{surface})}

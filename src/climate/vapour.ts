@@ -98,6 +98,11 @@ export function pressureOverWater(temperature_C: number): number {
   return T >= MEETING ? pascal(rootOverWater(T)) : Math.exp(overSupercooled(T).lnPa);
 }
 
+/** The same from freezing up, by IAPWS-IF97 alone. */
+export function pressureAboveFreezing(temperature_C: number): number {
+  return pascal(rootOverWater(temperature_C + KELVIN));
+}
+
 /** The saturation pressure in Pa over ice. */
 export function pressureOverIce(temperature_C: number): number {
   return Math.exp(overIce(temperature_C + KELVIN).lnPa);

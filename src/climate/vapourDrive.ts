@@ -25,6 +25,9 @@ export interface VapourDriveInput<U extends PressureUnit = PressureUnit> {
 /**
  * The pressure that drives water vapour up through a slab; below 0 it drives vapour down into it.
  *
+ * Over water both pressures are those of `saturationPressureOverWater`: IAPWS-IF97 from −0.0088 °C up, Murphy and Koop
+ * below.
+ *
  * @formula
  * ```math
  * \Delta p = \varphi_{below}\,p_s(t_{below}) - \varphi_{above}\,p_s(t_{above})

@@ -7,7 +7,7 @@ import { readTemperature, writeTemperature } from '../core/temperature.ts';
 import type { TemperatureUnit } from '../core/unitCodes.ts';
 import { LIQUID_WICK } from './limits.ts';
 import { readDeficit, type WickConditions } from './psychrometer.ts';
-import { pressureOverWater } from './vapour.ts';
+import { pressureAboveFreezing } from './vapour.ts';
 
 /** Input of {@link wetBulb}. */
 export interface WetBulbInput<U extends TemperatureUnit = TemperatureUnit> extends WickConditions {
@@ -27,13 +27,14 @@ export interface WetBulbInput<U extends TemperatureUnit = TemperatureUnit> exten
  * ```math
  * p_s(t_w) - A\,p\,(t - t_w) = \varphi \, p_s(t)
  * ```
- * @units temperature, share, pressure or length; answers temperature. A as in `relativeHumidityFromWetBulb`.
+ * @units temperature, share, pressure or length; answers temperature. A as in `relativeHumidityFromWetBulb`,
+ * p_s by IAPWS-IF97.
  * @validRange air from 0 to 100 °C, humidity above 0 and up to 100 %, pressure from 20 to 120 kPa or altitude from −500
  * to 11000 m. Air in which the wick would freeze is refused.
  * @monotone air +, relativeHumidity +, pressure +, altitude -
  * @accuracy Solved to 1e-12 K. As good as the coefficient: with a fan within 0.14 K of the thermodynamic wet bulb of
  * moist-air handbooks for air of 5 to 40 °C and 20 to 100 %.
- * @source fao-56, ferrel-psychrometer, army-tm-5-3610-285-14, stull-2011
+ * @source fao-56, iapws-r7-97, ferrel-psychrometer, army-tm-5-3610-285-14, stull-2011
  * @param input - Air, its humidity, how the air moves, pressure or altitude, and the unit wanted.
  * @returns The wet bulb in `input.unit`, not rounded.
  * @throws An `InputError` that names the field.
@@ -57,10 +58,10 @@ export const wetBulb = /* @__PURE__ */ monotone(
     const air_C = readTemperature('wetBulb', 'air', air, LIQUID_WICK);
     const humidity = read('wetBulb', 'relativeHumidity', relativeHumidity, SHARE, PART_OR_WHOLE);
     const deficit_Pa = readDeficit('wetBulb', input);
-    const vapour_Pa = humidity * pressureOverWater(air_C);
+    const vapour_Pa = humidity * pressureAboveFreezing(air_C);
     /** What a wick of this temperature says too much; it grows with the temperature. */
     const surplus_Pa = (wetBulb_C: number) =>
-      pressureOverWater(wetBulb_C) - deficit_Pa(air_C, wetBulb_C) - vapour_Pa;
+      pressureAboveFreezing(wetBulb_C) - deficit_Pa(air_C, wetBulb_C) - vapour_Pa;
     if (surplus_Pa(0) > 1e-6) {
       const expected = 'high enough in this air to keep the wick from freezing';
       refuse('wetBulb', 'conflict', ['relativeHumidity'], expected, relativeHumidity);

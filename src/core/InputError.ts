@@ -71,7 +71,8 @@ export class InputError extends RangeError {
 
   /** Name, message and issues: all that a log or another process needs. */
   toJSON(): { name: string; message: string; issues: readonly InputIssue[] } {
-    return { name: this.name, message: this.message, issues: this.issues };
+    const { name, message, issues } = this;
+    return { name, message, issues };
   }
 
   /** Recognises errors of other copies of the library; a subclass recognises only its own. */

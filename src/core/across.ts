@@ -2,7 +2,7 @@ import { directionsOf, type Formula } from './monotone.ts';
 import type { Quantity } from './quantity.ts';
 import { checkOrder, isRange, type Range } from './range.ts';
 import { fields, refuse, show } from './read.ts';
-import { readAny } from './readAny.ts';
+import { readScale } from './readScale.ts';
 
 /** The inputs of a formula, where each quantity may also be a range. */
 export type AcrossInput<I> = {
@@ -49,9 +49,16 @@ export function across<F extends Formula, const U extends ReturnType<F>['unit']>
   formula: F,
   input: AcrossInput<Parameters<F>[0]> & { readonly unit?: U },
 ): AcrossAnswer<U> {
+  if (typeof formula !== 'function') refuse('across', 'wrong-type', ['formula'], 'a function', formula);
   const given = fields('across', input as object) as Readonly<Record<string, unknown>>;
-  const at = (values: Readonly<Record<string, unknown>>) =>
-    (formula as unknown as (input: object) => Quantity<U>)({ ...given, ...values });
+  const at = (values: Readonly<Record<string, unknown>>) => {
+    const answer = (formula as unknown as (input: object) => Quantity<U> | undefined)({
+      ...given,
+      ...values,
+    });
+    if (answer && Number.isFinite(answer.value)) return answer;
+    return refuse('across', 'not-a-quantity', ['formula'], 'a function that answers a quantity', answer);
+  };
 
   const ranges = Object.entries(given).filter((entry): entry is [string, Range] => isRange(entry[1]));
   for (const [key, range] of ranges) checkRange(key, range);
@@ -98,9 +105,10 @@ export function across<F extends Formula, const U extends ReturnType<F>['unit']>
 
 /** Refuses ends that are no quantities of one kind, or out of order. */
 function checkRange(key: string, range: Range): void {
-  readAny('across', 'low', range.low, [key]);
-  readAny('across', 'high', range.high, [key]);
-  if (range.likely !== undefined) readAny('across', 'likely', range.likely, [key]);
+  const end = (name: 'low' | 'likely' | 'high') => readScale('across', name, range[name], undefined, [key]);
+  end('low');
+  end('high');
+  if (range.likely !== undefined) end('likely');
   checkOrder('across', range, [key]);
 }
 

@@ -1,6 +1,7 @@
 import { dimensionOf, type Unit } from './dimensionOf.ts';
 import { checkOrder, type Range } from './range.ts';
 import { refuse } from './read.ts';
+import { readObject } from './readPlain.ts';
 
 /**
  * A range of one quantity, for what nobody knows exactly: a slab drinks, a crew slows down.
@@ -32,7 +33,8 @@ export function between<U extends Unit>(
     return { value: value + 0, unit };
   };
   const ends = { low: end('low', low), high: end('high', high) };
-  const range = more.likely === undefined ? ends : { ...ends, likely: end('likely', more.likely) };
+  const { likely } = readObject('between', 'more', more);
+  const range = likely === undefined ? ends : { ...ends, likely: end('likely', likely) };
   checkOrder('between', range, []);
   return range;
 }

@@ -10,8 +10,6 @@ export interface Dimension<U extends string> {
   readonly name: string;
   /** One unit in base units, exactly. */
   readonly exact: Readonly<Record<U, Exact>>;
-  /** The same as doubles, in a table without prototype, so that no inherited name passes for a unit. */
-  readonly factor: Readonly<Record<string, number | undefined>>;
   /** The unit looked up last and its factor, see {@link factorOf}. */
   lastUnit: unknown;
   lastFactor: number | undefined;
@@ -19,9 +17,7 @@ export interface Dimension<U extends string> {
 
 /** Sets up one kind of quantity from its exact definitions. */
 export function dimension<U extends string>(name: string, exact: Readonly<Record<U, Exact>>): Dimension<U> {
-  const factor = Object.create(null) as Record<U, number>;
-  for (const unit in exact) factor[unit] = toDouble(exact[unit]);
-  return { name, exact, factor, lastUnit: '', lastFactor: undefined };
+  return { name, exact, lastUnit: undefined, lastFactor: undefined };
 }
 
 /** The nearest double, or one beside it. */
@@ -36,8 +32,11 @@ export function toDouble(exact: Exact): number {
 export function factorOf(dimension: Dimension<string>, unit: unknown): number | undefined {
   if (unit !== dimension.lastUnit) {
     dimension.lastUnit = unit;
-    // A list of one word would pass for the word.
-    dimension.lastFactor = typeof unit === 'string' ? dimension.factor[unit] : undefined;
+    // A list of one word would pass for the word, and an inherited name for a unit.
+    const known = typeof unit === 'string' && Object.hasOwn(dimension.exact, unit);
+    dimension.lastFactor = known
+      ? toDouble((dimension.exact as Record<string, Exact>)[unit] as Exact)
+      : undefined;
   }
   return dimension.lastFactor;
 }

@@ -1,6 +1,6 @@
-import type { Dimension } from './dimension.ts';
+import { factorOf, type Dimension } from './dimension.ts';
 import * as tables from './dimensions.ts';
-import { ABSOLUTE, ANY } from './limits.ts';
+import { ABSOLUTE } from './limits.ts';
 import { AT_ZERO_CELSIUS } from './temperature.ts';
 import type * as codes from './unitCodes.ts';
 
@@ -24,7 +24,6 @@ export interface UnitsByDimension {
   readonly speed: codes.SpeedUnit;
   readonly 'vapour emission': codes.VapourEmissionUnit;
   readonly permeance: codes.PermeanceUnit;
-  readonly permeability: codes.PermeabilityUnit;
   readonly 'molar energy': codes.MolarEnergyUnit;
   readonly 'equivalent weight': codes.EquivalentWeightUnit;
   readonly 'molar mass': codes.MolarMassUnit;
@@ -40,10 +39,15 @@ export type DimensionName = keyof UnitsByDimension;
 /** Every unit code of the library. */
 export type Unit = UnitsByDimension[DimensionName];
 
-/** The units of the same kind as one unit: what it can be converted to. */
-export type SameKind<U extends Unit> = {
-  [D in keyof UnitsByDimension]: U extends UnitsByDimension[D] ? UnitsByDimension[D] : never;
-}[keyof UnitsByDimension];
+/**
+ * The units of the same kind as one unit: what it can be converted to. None for a unit that may be of one kind or of
+ * another, and all for one of which nothing is known.
+ */
+export type SameKind<U extends Unit> = [Exclude<Unit, codes.TemperatureUnit>] extends [U]
+  ? U
+  : {
+      [D in keyof UnitsByDimension]: [U] extends [UnitsByDimension[D]] ? UnitsByDimension[D] : never;
+    }[keyof UnitsByDimension];
 
 /** Every kind of quantity. */
 export const DIMENSIONS = [
@@ -65,7 +69,6 @@ export const DIMENSIONS = [
   tables.SPEED,
   tables.VAPOUR_EMISSION,
   tables.PERMEANCE,
-  tables.PERMEABILITY,
   tables.MOLAR_ENERGY,
   tables.EQUIVALENT_WEIGHT,
   tables.MOLAR_MASS,
@@ -84,24 +87,19 @@ export interface UnitScale {
   readonly factor: number;
   /** What the unit shows where the base unit shows 0. */
   readonly zero: number;
-  /** Least value there is, in base units. */
+  /** Least value there is, in base units; where nothing is least, minus infinity. */
   readonly least: number;
 }
 
 const scales: ReadonlyMap<unknown, UnitScale> = /* @__PURE__ */ new Map(
-  /* @__PURE__ */ DIMENSIONS.flatMap((dimension) => {
-    const points = dimension.name === tables.TEMPERATURE.name;
-    return Object.keys(dimension.factor).map((code) => [
-      code,
-      {
-        unit: code,
-        dimension,
-        factor: dimension.factor[code] as number,
-        zero: points ? AT_ZERO_CELSIUS[code as codes.TemperatureUnit] : 0,
-        least: (points ? ABSOLUTE : ANY).least,
-      },
-    ]);
-  }),
+  /* @__PURE__ */ DIMENSIONS.flatMap((dimension) =>
+    Object.keys(dimension.exact).map((unit) => {
+      const factor = factorOf(dimension, unit) as number;
+      const zero = (AT_ZERO_CELSIUS as Partial<Record<string, number>>)[unit];
+      const least = zero === undefined ? -Infinity : ABSOLUTE.above;
+      return [unit, { unit, dimension, factor, zero: zero ?? 0, least }];
+    }),
+  ),
 );
 
 /** The scale of a unit code; nothing for a code that is not one of ours. */

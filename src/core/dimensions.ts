@@ -21,7 +21,6 @@ import type {
   MassUnit,
   MolarEnergyUnit,
   MolarMassUnit,
-  PermeabilityUnit,
   PermeanceUnit,
   PressureUnit,
   RateConstantUnit,
@@ -189,19 +188,8 @@ export const VAPOUR_EMISSION: Dimension<VapourEmissionUnit> = /* @__PURE__ */ di
 /** Base: ng/(s·m²·Pa). */
 export const PERMEANCE: Dimension<PermeanceUnit> = /* @__PURE__ */ dimension('permeance', {
   'ng/s/m2/Pa': 1,
-  'kg/s/m2/Pa': 1e12,
   // 64798910 ng to the grain, over 3600 s · 0.09290304 m² · 3386.388640341 Pa, in lowest terms
   perm: ['253120742187500000000', '4424144052784859109'],
-  // 1e9 ng to the gram, over 86400 s · 133.322387415 Pa, in lowest terms
-  'g/m2/24h/mmHg': [62500000000000, 719940892041],
-});
-
-/** Base: ng/(s·m·Pa). */
-export const PERMEABILITY: Dimension<PermeabilityUnit> = /* @__PURE__ */ dimension('permeability', {
-  'ng/s/m/Pa': 1,
-  'kg/s/m/Pa': 1e12,
-  // a perm times 0.0254 m, in lowest terms
-  'perm.in': ['50624148437500000', '34835779943187867'],
 });
 
 /** Base: kJ/mol. */

@@ -1,4 +1,5 @@
 import type { Quantity } from './quantity.ts';
+import { refuse } from './read.ts';
 
 /** A function of one input object that answers one quantity. */
 export type Formula = (input: never) => Quantity;
@@ -17,7 +18,7 @@ export type Directions<F extends Formula> = { readonly [K in keyof Parameters<F>
  * @param directions - For each input: `'+'` the answer never falls as it grows, `'-'` never rises, `'none'` neither.
  * @param formula - A function of one input object that answers one quantity.
  * @returns The same formula.
- * @throws Never.
+ * @throws An `InputError`: `wrong-type` for what is no function.
  * @example
  * ```ts
  * import { across, between, monotone, type Area, type Quantity } from 'coating-math/core';
@@ -27,6 +28,7 @@ export type Directions<F extends Formula> = { readonly [K in keyof Parameters<F>
  * ```
  */
 export function monotone<F extends Formula>(directions: Directions<F>, formula: F): F {
+  if (typeof formula !== 'function') refuse('monotone', 'wrong-type', ['formula'], 'a function', formula);
   return Object.assign(formula, { directions });
 }
 

@@ -46,8 +46,6 @@ export type Speed = Quantity<units.SpeedUnit>;
 export type VapourEmission = Quantity<units.VapourEmissionUnit>;
 /** How easily a layer lets water vapour through. */
 export type Permeance = Quantity<units.PermeanceUnit>;
-/** How easily a material lets water vapour through, whatever its thickness. */
-export type Permeability = Quantity<units.PermeabilityUnit>;
 /** Energy per amount of substance. */
 export type MolarEnergy = Quantity<units.MolarEnergyUnit>;
 /** Mass that carries one reactive group. */

@@ -20,13 +20,13 @@ export function refuseAll(issues: readonly InputIssue[]): void {
   if (first) throw new InputError([first, ...rest]);
 }
 
-/** Any value in a few words, for a message. */
-export function show(value: unknown): string {
+/** Any value in a few words, for a message; what stands `inside` a quantity is not opened any further. */
+export function show(value: unknown, inside = false): string {
   if (value === undefined) return 'nothing';
   if (typeof value === 'string') return `'${value.slice(0, 40)}'`;
   if (typeof value !== 'object' || !value) return String(value);
   const { value: number, unit } = value as Partial<Quantity>;
-  if (typeof number === 'number' && typeof unit !== 'object') return `${number} ${show(unit)}`;
+  if (!inside && (number ?? unit) !== undefined) return `${show(number, true)} ${show(unit, true)}`;
   return Array.isArray(value) ? 'a list' : 'an object';
 }
 
@@ -53,9 +53,10 @@ export function read<U extends string>(
 ): number {
   // A caller without types may hand over anything, hence the question marks.
   const factor = factorOf(dimension, quantity?.unit);
-  if (factor !== undefined && typeof quantity?.value === 'number') {
-    const base = quantity.value * factor;
-    if (base >= limits.least && base <= limits.most) return base;
+  if (typeof quantity?.value === 'number') {
+    // Without a factor it is not a number, which lies within no limits.
+    const base = quantity.value * (factor as number);
+    if (base > limits.above && base < limits.below) return base;
   }
   return refuseQuantity(fn, key, quantity, dimension, limits, path);
 }
@@ -85,10 +86,8 @@ export function readOptional<U extends string>(
   return quantity === undefined ? undefined : read(fn, key, quantity, dimension, limits, path);
 }
 
-const UNIT: InputPath = ['unit'];
-
 /** Says why a quantity was not read. */
-function refuseQuantity(
+export function refuseQuantity(
   fn: string,
   key: string | number,
   quantity: Partial<Quantity> | undefined,
@@ -96,22 +95,28 @@ function refuseQuantity(
   { words }: Limits,
   outer: InputPath = [],
 ): never {
-  const no = (code: InputErrorCode, expected: string) =>
-    refuse(fn, code, [...outer, key], expected, quantity);
-  const kind = `a ${dimension.name}`;
+  const kind = aKind(dimension.name);
   const value = quantity?.value;
-  if (typeof value !== 'number') {
-    return no(quantity === undefined ? 'missing' : 'not-a-quantity', kind + words + ' as { value, unit }');
-  }
   const factor = factorOf(dimension, quantity?.unit);
-  if (factor === undefined) return no('wrong-unit', kind + ' in ' + unitsOf(dimension));
-  if (Number.isFinite(value * factor)) return no('out-of-range', kind + words);
-  return no(Number.isFinite(value) ? 'too-large' : 'not-finite', 'finite');
+  const [code, expected]: [InputErrorCode, string] =
+    typeof value !== 'number'
+      ? [quantity === undefined ? 'missing' : 'not-a-quantity', kind + words + ' as { value, unit }']
+      : factor === undefined
+        ? ['wrong-unit', kind + ' in ' + unitsOf(dimension)]
+        : Number.isFinite(value * factor)
+          ? ['out-of-range', kind + words]
+          : [Number.isFinite(value) ? 'too-large' : 'not-finite', 'finite'];
+  return refuse(fn, code, [...outer, key], expected, quantity);
+}
+
+/** The name of a kind of quantity with its article. */
+export function aKind(name: string): string {
+  return (/^[ae]/.test(name) ? 'an ' : 'a ') + name;
 }
 
 /** The unit codes of a kind of quantity, for a message. */
-function unitsOf(dimension: Dimension<string>): string {
-  return Object.keys(dimension.factor).join(', ');
+export function unitsOf(dimension: Dimension<string>): string {
+  return Object.keys(dimension.exact).join(', ');
 }
 
 /**
@@ -123,12 +128,13 @@ export function write<U extends V, V extends string>(
   base: number,
   dimension: Dimension<V>,
   unit: U,
-  path: InputPath = UNIT,
+  path?: InputPath,
 ): Quantity<U> {
   const factor = factorOf(dimension, unit);
-  if (factor === undefined) return refuse(fn, 'wrong-unit', path, `one of ${unitsOf(dimension)}`, unit);
-  const value = base / factor;
+  const value = base / (factor as number);
   // Adding 0 turns −0 into 0.
   if (Number.isFinite(value)) return { value: value + 0, unit };
-  return refuse(fn, 'too-large', [], 'finite', value);
+  return factor === undefined
+    ? refuse(fn, 'wrong-unit', path ?? ['unit'], `one of ${unitsOf(dimension)}`, unit)
+    : refuse(fn, 'too-large', [], 'finite', value);
 }

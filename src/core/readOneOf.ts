@@ -1,9 +1,14 @@
-import { factorOf, type Dimension } from './dimension.ts';
+import { dimension, factorOf, type Dimension } from './dimension.ts';
 import type { InputPath } from './InputError.ts';
 import { POSITIVE, type Limits } from './limits.ts';
 import type { Quantity } from './quantity.ts';
 import { read } from './read.ts';
-import type { AnyReading } from './readAny.ts';
+
+/** A quantity of any kind in base units, with its kind. */
+export interface AnyReading {
+  readonly base: number;
+  readonly dimension: Dimension<string>;
+}
 
 /** Reads a quantity that may be of one kind or of another, such as an amount by volume or by mass. */
 export function readOneOf(
@@ -22,7 +27,7 @@ export function readOneOf(
 
 /** Stands in for all kinds where a unit belongs to none, so that the refusal names them all. */
 function allOf(kinds: readonly Dimension<never>[]): Dimension<string> {
-  const factor = Object.assign(Object.create(null) as object, ...kinds.map((kind) => kind.factor)) as object;
+  const exact = Object.assign({}, ...kinds.map((kind) => kind.exact)) as Dimension<string>['exact'];
   const name = kinds.map((kind) => kind.name).join(' or ');
-  return { name, exact: {}, factor: factor as Record<string, number>, lastUnit: '', lastFactor: undefined };
+  return dimension(name, exact);
 }

@@ -1,10 +1,10 @@
 import { factorOf, type Dimension } from './dimension.ts';
 import type { InputPath } from './InputError.ts';
 import type { Limits } from './limits.ts';
-import { refuse } from './read.ts';
+import { refuse, unitsOf } from './read.ts';
 
 /** A number of things, at least one. */
-const COUNT: Limits = { least: 1, most: Number.MAX_SAFE_INTEGER, words: ' of 1 or more' };
+const COUNT: Limits = { above: 0.999999999999, below: 2 ** 53, words: ' of 1 or more' };
 
 /** Reads a number that has no unit: the parts of a ratio, an exponent. */
 export function readNumber(
@@ -20,7 +20,7 @@ export function readNumber(
   if (typeof value !== 'number') return no('wrong-type', value);
   if (!Number.isFinite(value)) return no('not-finite', value);
   // Adding 0 turns −0 into 0.
-  return value >= limits.least && value <= limits.most ? value + 0 : no('out-of-range', value);
+  return value > limits.above && value < limits.below ? value + 0 : no('out-of-range', value);
 }
 
 /** Reads how many of something there are. */
@@ -46,6 +46,21 @@ export function readName(
   if (typeof value === 'string' && value !== '') return value;
   const code = value === undefined ? 'missing' : typeof value === 'string' ? 'out-of-range' : 'wrong-type';
   return refuse(fn, code, [...path, key], 'a name', value);
+}
+
+/** Reads the names in a list; two of one name could not be told apart. */
+export function readNames(
+  fn: string,
+  list: readonly { readonly name: string }[],
+  path: InputPath,
+): readonly string[] {
+  const seen = new Set<string>();
+  return list.map((entry, i) => {
+    const name = readName(fn, 'name', entry.name, [...path, i]);
+    if (seen.has(name)) refuse(fn, 'conflict', [...path, i, 'name'], 'a name of its own', name);
+    seen.add(name);
+    return name;
+  });
 }
 
 /** Reads a text that may be left out: it then reads as `otherwise`. */
@@ -147,6 +162,6 @@ export function readUnit<U extends string>(
 ): number {
   return (
     factorOf(dimension, unit) ??
-    refuse(fn, 'wrong-unit', [...path, key], `one of ${Object.keys(dimension.factor).join(', ')}`, unit)
+    refuse(fn, 'wrong-unit', [...path, key], `one of ${unitsOf(dimension)}`, unit)
   );
 }

@@ -20,7 +20,7 @@ export function readTemperature(
   read(fn, key, temperature, TEMPERATURE, ANY, path);
   const { value, unit } = temperature as Temperature;
   const celsius = (value - AT_ZERO_CELSIUS[unit]) * (factorOf(TEMPERATURE, unit) as number);
-  if (celsius >= limits.least && celsius <= limits.most) return celsius;
+  if (celsius > limits.above && celsius < limits.below) return celsius;
   return refuse(fn, 'out-of-range', [...path, key], `a temperature${limits.words}`, temperature);
 }
 

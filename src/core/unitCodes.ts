@@ -48,13 +48,8 @@ export type FlowUnit = 'l/min' | 'm3/h' | 'ft3/min';
 export type SpeedUnit = 'm/s' | 'km/h' | 'mph';
 /** Units of water vapour leaving a slab; the last two are for what dries off fresh concrete. */
 export type VapourEmissionUnit = 'g/m2/24h' | 'lb/1000ft2/24h' | 'kg/m2/h' | 'lb/ft2/h';
-/**
- * Units of vapour permeance; `perm` is 1 grain/(h·ft²·inHg) and `g/m2/24h/mmHg` the metric perm, both with mercury at
- * 0 °C.
- */
-export type PermeanceUnit = 'ng/s/m2/Pa' | 'kg/s/m2/Pa' | 'perm' | 'g/m2/24h/mmHg';
-/** Units of vapour permeability; `perm.in` is the perm of a layer 1 in thick. */
-export type PermeabilityUnit = 'ng/s/m/Pa' | 'kg/s/m/Pa' | 'perm.in';
+/** Units of vapour permeance; `perm` is 1 grain/(h·ft²·inHg) with mercury at 0 °C. */
+export type PermeanceUnit = 'ng/s/m2/Pa' | 'perm';
 /** Units of energy per amount of substance. */
 export type MolarEnergyUnit = 'kJ/mol';
 /** Units of mass that carries one reactive group. */

@@ -30,7 +30,7 @@ export interface SelfHeating {
   readonly activationEnergy: MolarEnergy;
 }
 
-const ORDER: Limits = { least: 0, most: 20, words: ' from 0 to 20' };
+const ORDER: Limits = { above: -5e-324, below: 20.0000000001, words: ' from 0 to 20' };
 
 /** The degree of cure that belongs to u = −ln(1 − α), in which the curve has no steep end. */
 export function degreeOf(u: number): number {

@@ -1,7 +1,7 @@
 import { dimensionOf, type SameKind, type Unit } from '../core/dimensionOf.ts';
 import type { Quantity } from '../core/quantity.ts';
-import { fields, refuse } from '../core/read.ts';
-import { readAny } from '../core/readAny.ts';
+import { fields, refuse, unitsOf } from '../core/read.ts';
+import { readScale } from '../core/readScale.ts';
 import { convertDecimal, decimalOf, MOST_DIGITS } from './exactUnits.ts';
 
 /** Input of {@link convertExact}. */
@@ -40,9 +40,9 @@ export function convertExact<From extends Unit, To extends SameKind<From>>(
 ): string {
   const fn = 'convertExact';
   const { quantity, unit, digits, valueAs = 'double' } = fields(fn, input);
-  const { dimension } = readAny(fn, 'quantity', quantity);
+  const { dimension } = readScale(fn, 'quantity', quantity);
   if (dimensionOf(unit)?.name !== dimension.name) {
-    refuse(fn, 'wrong-unit', ['unit'], `one of ${Object.keys(dimension.factor).join(', ')}`, unit);
+    refuse(fn, 'wrong-unit', ['unit'], `one of ${unitsOf(dimension)}`, unit);
   }
   if (!Number.isInteger(digits) || digits < 1 || digits > MOST_DIGITS) {
     refuse(fn, 'out-of-range', ['digits'], `a whole number from 1 to ${MOST_DIGITS}`, digits);

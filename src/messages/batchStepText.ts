@@ -1,6 +1,9 @@
 import type { BatchStep, BatchStepCode } from '../batch/batchSteps.ts';
 import type { Length, Quantity } from '../core/quantity.ts';
 import { formatQuantity } from '../units/formatQuantity.ts';
+import { inside } from '../core/inside.ts';
+import { fields } from '../core/read.ts';
+import { readKey, readObject } from '../core/readPlain.ts';
 import { filled } from './filled.ts';
 
 /** The English words for each step; `{time}` is the time of day where the clock has a start, `{ratio}` what a mark does. */
@@ -19,7 +22,7 @@ const STEPS: Readonly<Record<BatchStepCode, string>> = {
  *
  * @param step - A step out of `batchSteps`.
  * @returns An English sentence with its figures, to four digits, and the time of day or the time since the first batch.
- * @throws Never.
+ * @throws An `InputError` that names the field: an unknown code, or a number or name that its words need.
  * @example
  * ```ts
  * import { batchStepText } from 'coating-math/messages';
@@ -43,26 +46,37 @@ const STEPS: Readonly<Record<BatchStepCode, string>> = {
  * }); // => 'Fill B up to the mark at 5 13/16 in (0.0 % off ratio at the line, -7.9 % to 8.2 % if misread).'
  * ```
  */
-export function batchStepText({ code, params }: BatchStep): string {
-  const { at } = params;
+export function batchStepText(step: BatchStep): string {
+  const fn = 'batchStepText';
+  const { code, params } = fields(fn, step);
+  const words = STEPS[readKey(fn, 'code', code, STEPS)];
+  const { at } = readObject(fn, 'params', params);
+  if (code === 'fill-to-mark') {
+    return filled(fn, words, { ...params, ...onStick(fn, params), ratio: ratioText(fn, params) }, 4);
+  }
+  if (!words.includes('{time}')) return filled(fn, words, params, 4);
   const time =
-    typeof at === 'string' ? `at ${at.slice(11, 19)}` : filled('{after} after the start', params, 4);
-  const mark = code === 'fill-to-mark' && { mark: onStick(params), ratio: ratioText(params) };
-  return filled(STEPS[code], { ...params, time, ...mark }, 4);
+    typeof at === 'string' ? `at ${at.slice(11, 19)}` : filled(fn, '{after} after the start', params, 4);
+  return filled(fn, words, { ...params, time }, 4);
 }
 
-/** A mark as it is read off: in fractions of an inch on a stick of halves, quarters and so on. */
-function onStick({ mark = '', step }: BatchStep['params']): Quantity | string | number {
-  if (typeof mark !== 'object' || typeof step !== 'object' || mark.unit !== 'in') return mark;
+/** A mark as it is read off, where that is in fractions of an inch: on a stick of halves, quarters and so on. */
+function onStick(fn: string, { mark, step }: BatchStep['params']): { readonly mark?: string } {
+  if (typeof mark !== 'object' || typeof step !== 'object' || mark.unit !== 'in') return {};
   const denominator = 1 / step.value;
-  const halved = denominator >= 1 && Number.isInteger(Math.log2(denominator));
-  return halved ? formatQuantity({ quantity: mark as Length, locale: 'en-US', denominator }) : mark;
+  if (denominator < 1 || !Number.isInteger(Math.log2(denominator))) return {};
+  const quantity = mark as Length;
+  return inside(fn, ['params', 'mark'], () => ({
+    mark: formatQuantity({ quantity, locale: 'en-US', denominator }),
+  }));
 }
 
 /** What a mark does to the ratio, to a tenth of a per cent; nothing for the first part, whose mark does nothing. */
-function ratioText({ atMarks, low, high }: BatchStep['params']): string {
-  if (atMarks === undefined) return '';
-  const tenths = (share: BatchStep['params'][string] | undefined) =>
-    formatQuantity({ quantity: share as Quantity<'%'>, locale: 'en-US', unit: '%', decimals: 1 });
-  return ` (${tenths(atMarks)} off ratio at the line, ${tenths(low)} to ${tenths(high)} if misread)`;
+function ratioText(fn: string, params: BatchStep['params']): string {
+  if (params.atMarks === undefined) return '';
+  const tenths = (key: string) =>
+    inside(fn, ['params', key], () =>
+      formatQuantity({ quantity: params[key] as Quantity<'%'>, locale: 'en-US', unit: '%', decimals: 1 }),
+    );
+  return ` (${tenths('atMarks')} off ratio at the line, ${tenths('low')} to ${tenths('high')} if misread)`;
 }

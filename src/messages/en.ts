@@ -203,4 +203,76 @@ export const en: Readonly<Record<CautionCode, string>> = {
     'The floor is class {class}, smoother than the {from} to {to} advised: the coat has little to hold on to. Prepare it further, or ask the maker of the product.',
   'square-stands-for-its-place':
     'A test square stands for floor like that under it. Lay it where the floor is at its thirstiest, and another where the concrete changes.',
+  'wet-film-off-plan':
+    'The wet film lies between the tabs around {low} and is not clearly what was planned. Move the resin now, while it is wet.',
+  'beyond-the-gauge':
+    'The film is beyond what this gauge can tell ({reading}): one side of it is open. Take a gauge with other tabs.',
+  'wet-film-steers-only':
+    'A wet film reading steers the laying. It does not accept a floor: measure again when it has cured.',
+  'gauge-stands-on-peaks':
+    'On a rough floor the feet of a gauge stand on the peaks, and on a broadcast it tells nothing.',
+  'square-too-thin':
+    'Thinner than planned: {names}. Add resin while it is wet, and look for the reason: a pail skipped, a thirsty floor, a wrong area.',
+  'square-too-thick':
+    'Thicker than planned: {names}. The material will not last if it goes on so; a thick film may trap air and cure hot.',
+  'square-undecided':
+    'The readings cannot tell whether these squares are within the plan: {names}. Measure the wet film there; do not accept or reject them on what was poured.',
+  'texture-drinks-all':
+    'By these figures the texture drinks all that was poured on {names}: nothing is left above the peaks.',
+  'material-runs-out':
+    'The rest of the floor takes about {need}; about {missing} will be missing. Stop at a joint before it, or get more of the same batch.',
+  'material-may-run-out':
+    'The rest of the floor takes about {need}. At the rate of the thirstiest square {worst} would be missing.',
+  'forecast-of-one-square': 'One square says how the floor drinks there. Forecast again after a few more.',
+  'batches-off-ratio':
+    'Off ratio by more than {tolerance}: batch {names}. Look for them on the floor before anything covers them.',
+  'batches-undecided':
+    'The readings cannot tell whether these batches were within their tolerance: {names}. Weigh, or read finer.',
+  'ratio-drifts':
+    '{part} wanders by {perBatch} with each batch against the first part, more than the readings can make. Look at the pump, the marks or the scale.',
+  'spot-too-thin': '{place}: {measured} is below {limit} ({clause}).',
+  'spot-too-thick': '{place}: {measured} is above {limit} ({clause}).',
+  'mean-too-thin': 'The mean of {place} is {measured}, below {limit} ({clause}).',
+  'mean-too-thick': 'The mean of {place} is {measured}, above {limit} ({clause}).',
+  'too-many-thin-spots':
+    '{measured} of the readings of {place} are below the specified film; {limit} is the limit ({clause}).',
+  'film-undecided':
+    '{place} reads {measured} against {limit} and is not decided ({clause}): the gauge cannot tell, readings are missing, or the rule is not known there. That is no pass.',
+  'too-few-film-readings':
+    '{rule} asks for more: {areas} areas, {spots} spots and {readings} readings are missing. Until then the film is not accepted.',
+  'bare-spot':
+    '{place} has a reading of 0: a bare place, or no reading at all. It counts as it stands; look at it again.',
+  'rule-not-from-standard': '{rule}: {known}. Compare it with the standard before a report rests on it.',
+  'film-with-sand-not-measured':
+    'An ultrasonic gauge needs a film of one kind through its depth. A layer with sand is measured on a chip or a core.',
+  'bond-not-accepted':
+    '{name} at {measured} is not accepted against {limit}. Test around it to find how far the weak bond goes.',
+  'bond-undecided':
+    '{name} at {measured} against {limit} is not decided: the gauge cannot tell, or the glue gave way first. That is no pass; test again.',
+  'too-few-pull-offs': '{usable} tests were made and {testsNeeded} are asked for.',
+  'glue-gave-way':
+    'The glue gave way on: {names}. The bond of the coat is at least that and may be more; glue another dolly to learn it.',
+  'substrate-broke-first':
+    'The substrate broke below the limit under: {names}. The coat holds at least that much; the weak part is what lies under it.',
+  'dolly-under-load':
+    'A dolly lets go with force. Keep face and hands out of its way, wear eye protection, and mend the place afterwards.',
+  'slippery-place':
+    '{place} measures {measured}, below {limit} by {method}. People may slip there: keep them off it while wet, and ask for another finish.',
+  'slip-undecided':
+    '{place} measures {measured} against {limit} by {method}, closer than the reading can tell. That is no pass.',
+  'slip-of-that-day':
+    'A slip value ({method}) is that of its place, its day and its cleaning. Wear, polish and grease change it; no value of one method becomes one of another.',
+  'slip-limit-of-document':
+    'A figure by {method}, {standing}. The specification and the local code come first.',
+  'pull-is-no-method':
+    'A coefficient from a pull is not the result of a test method: slider, speed, water and cleaning decide.',
+  'gloss-level-open':
+    'Gloss and sheen belong to {levels}. Gloss at 60° alone does not tell the levels apart.',
+  'haze-of-low-gloss': 'The haze index tells something only on high gloss.',
+  'polish-before-guard':
+    'Measure image clarity and haze before any guard or sealer is on: it can hide a poor polish.',
+  'exposure-between-classes': 'The surface lies between the classes. Agree with the owner on a mock-up.',
+  'appearance-not-within-limit': '{scale} at {place} is {measured}, not within {limit}.',
+  'appearance-undecided':
+    '{scale} at {place} is {measured} against {limit}, closer than the instrument can tell. That is no pass.',
 };

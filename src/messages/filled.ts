@@ -1,18 +1,31 @@
+import { ANY } from '../core/limits.ts';
+import { inside } from '../core/inside.ts';
 import type { Quantity } from '../core/quantity.ts';
+import { readNumber, readObject } from '../core/readPlain.ts';
 import { formatQuantity } from '../units/formatQuantity.ts';
 
-/** A sentence with its parameters in the place of their names in braces. */
-export function filled(
-  sentence: string,
-  params: Readonly<Record<string, Quantity | string | number>>,
-  digits = 3,
-): string {
-  return sentence.replace(/\{(\w+)\}/g, (_, name: string) => shown(params[name], digits));
+/** What stands in the braces of a sentence. */
+export type Params = Readonly<Record<string, Quantity | string | number>>;
+
+/** A sentence with its parameters in the place of their names in braces; a refusal names the function `fn`. */
+export function filled(fn: string, sentence: string, params: Params, digits = 3): string {
+  readObject(fn, 'params', params);
+  return sentence.replace(/\{(\w+)\}/g, (_, name: string) => shown(fn, name, params[name], digits));
 }
 
 /** A parameter as it stands in a sentence: a quantity to so many digits that count. */
-function shown(param: Quantity | string | number | undefined, digits: number): string {
-  if (typeof param !== 'object') return String(param);
-  const quantity = { value: Number(param.value.toPrecision(digits)), unit: param.unit as 'm' };
-  return formatQuantity({ quantity, locale: 'en-US' });
+function shown(
+  fn: string,
+  name: string,
+  param: Quantity | string | number | undefined,
+  digits: number,
+): string {
+  const path = ['params'];
+  if (typeof param === 'string') return param;
+  if (typeof param !== 'object') return String(readNumber(fn, name, param, ANY, path));
+  const { value, unit } = readObject(fn, name, param, path);
+  const rounded = Number(readNumber(fn, 'value', value, ANY, [...path, name]).toPrecision(digits));
+  return inside(fn, [...path, name], () =>
+    formatQuantity({ quantity: { value: rounded, unit: unit as 'm' }, locale: 'en-US' }),
+  );
 }

@@ -5,9 +5,9 @@ import { DENSITY, MASS, SHARE, VOLUME } from '../core/dimensions.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import type { Density, Quantity, Share, Volume } from '../core/quantity.ts';
 import { fields, read, readOptional, refuse, write } from '../core/read.ts';
-import { readObjects, readObject } from '../core/readPlain.ts';
+import { readNames, readObject, readObjects } from '../core/readPlain.ts';
 import type { MassUnit, VolumeUnit } from '../core/unitCodes.ts';
-import { readNames, readVolumeParts } from './parts.ts';
+import { readVolumeParts } from './parts.ts';
 import type { DenseVolumePart } from './weightRatio.ts';
 
 /** Pigment, thickener, thinner, filler or sand that goes into the mix. */

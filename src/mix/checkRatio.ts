@@ -5,7 +5,7 @@ import { SHARE, VOLUME } from '../core/dimensions.ts';
 import { NOT_NEGATIVE, PART_OR_WHOLE, POSITIVE, type Limits } from '../core/limits.ts';
 import type { Share, Volume } from '../core/quantity.ts';
 import { fields, read, refuse, write } from '../core/read.ts';
-import { readObjects } from '../core/readPlain.ts';
+import { readNames, readObjects } from '../core/readPlain.ts';
 import type { ShareUnit, VolumeUnit } from '../core/unitCodes.ts';
 import {
   readCoverage,
@@ -16,7 +16,7 @@ import {
   type Coverage,
   type ReadingError,
 } from '../statistics/readingError.ts';
-import { readNames, readVolumeParts, type PartVolume, type VolumePart } from './parts.ts';
+import { readVolumeParts, type PartVolume, type VolumePart } from './parts.ts';
 import { ratioOff } from './ratioOff.ts';
 
 /** What was used of one part. */

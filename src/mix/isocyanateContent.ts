@@ -16,8 +16,8 @@ export interface IsocyanateContentInput<U extends ShareUnit = ShareUnit> {
 
 /** No molecule is lighter than the group itself. */
 const AS_HEAVY_AS_NCO: Limits = {
-  least: NCO * (1 - 1e-12),
-  most: 1.7976931348623157e308,
+  above: NCO * (1 - 1e-12),
+  below: Infinity,
   words: ' of 42.0168 g/eq, the group itself, or more',
 };
 

@@ -6,10 +6,10 @@ import type { InputPath } from '../core/InputError.ts';
 import { PART, POSITIVE } from '../core/limits.ts';
 import type { Length, Quantity, Share } from '../core/quantity.ts';
 import { fields, read, readOptional, write } from '../core/read.ts';
-import { readObjects } from '../core/readPlain.ts';
+import { readNames, readObjects } from '../core/readPlain.ts';
 import type { LengthUnit } from '../core/unitCodes.ts';
 import { checkFits, heightOf, readPail, volumeBelow, type BasePail, type Pail } from './pail.ts';
-import { readNames, type PartVolume } from './parts.ts';
+import { type PartVolume } from './parts.ts';
 import { readingCaution } from './readingCaution.ts';
 
 /** Input of {@link pailMarks}. */

@@ -3,8 +3,7 @@ import { counted } from '../core/decimal.ts';
 import type { InputPath } from '../core/InputError.ts';
 import { POSITIVE } from '../core/limits.ts';
 import type { Quantity } from '../core/quantity.ts';
-import { refuse } from '../core/read.ts';
-import { readObjects, readName, readNumber } from '../core/readPlain.ts';
+import { readNames, readNumber, readObjects } from '../core/readPlain.ts';
 import type { VolumeUnit } from '../core/unitCodes.ts';
 
 /** One part of a ratio by volume, as the product's instructions state it. */
@@ -64,13 +63,4 @@ export function readWeightParts(fn: string, parts: readonly WeightPart[] | undef
   );
   const names = readNames(fn, list, ['parts']);
   return { names, weights, given: list.map(({ name, weightParts }) => ({ name, weightParts })) };
-}
-
-/** Reads the names of parts; two of one name could not be told apart at the table. */
-export function readNames(fn: string, list: readonly { readonly name: string }[], path: InputPath): string[] {
-  const names = list.map((part, i) => readName(fn, 'name', part.name, [...path, i]));
-  names.forEach((name, i) => {
-    if (names.indexOf(name) < i) refuse(fn, 'conflict', [...path, i, 'name'], 'a name of its own', name);
-  });
-  return names;
 }

@@ -5,9 +5,8 @@ import { PART, POSITIVE } from '../core/limits.ts';
 import type { Mass, Quantity, Share, Volume } from '../core/quantity.ts';
 import { fields, read, readOptional, refuse, write } from '../core/read.ts';
 import { readOneOf } from '../core/readOneOf.ts';
-import { readObjects } from '../core/readPlain.ts';
+import { readNames, readObjects } from '../core/readPlain.ts';
 import type { ShareUnit } from '../core/unitCodes.ts';
-import { readNames } from './parts.ts';
 import { readingCaution } from './readingCaution.ts';
 
 /** How much of one part, on a scale or in a cup. */

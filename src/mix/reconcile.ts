@@ -4,11 +4,11 @@ import { VOLUME } from '../core/dimensions.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import type { Quantity } from '../core/quantity.ts';
 import { fields, read, write } from '../core/read.ts';
-import { readObjects } from '../core/readPlain.ts';
+import { readNames, readObjects } from '../core/readPlain.ts';
 import type { VolumeUnit } from '../core/unitCodes.ts';
 import { halfWidthOf, readCoverage, uncertaintyBasis, type Confidence } from '../statistics/readingError.ts';
 import { readUsed, type UsedVolume } from './checkRatio.ts';
-import { readNames, readVolumeParts, type PartVolume, type VolumePart } from './parts.ts';
+import { readVolumeParts, type PartVolume, type VolumePart } from './parts.ts';
 
 /** Input of {@link reconcile}. */
 export interface ReconcileInput<U extends VolumeUnit = VolumeUnit> extends Confidence {

@@ -5,9 +5,9 @@ import { VOLUME } from '../core/dimensions.ts';
 import { NOT_NEGATIVE } from '../core/limits.ts';
 import type { Quantity } from '../core/quantity.ts';
 import { fields, read, refuse, write } from '../core/read.ts';
-import { readObjects } from '../core/readPlain.ts';
+import { readNames, readObjects } from '../core/readPlain.ts';
 import type { VolumeUnit } from '../core/unitCodes.ts';
-import { readNames, readVolumeParts, type PartVolume, type VolumePart } from './parts.ts';
+import { readVolumeParts, type PartVolume, type VolumePart } from './parts.ts';
 
 /** Input of {@link usablePartKit}. */
 export interface UsablePartKitInput<U extends VolumeUnit = VolumeUnit> {

@@ -50,7 +50,7 @@ export const COUNT_RULES: Readonly<Record<MoistureMethod, CountRule>> = {
 
 const FT2_M2 = 0.09290304;
 /** More tests than anyone could write down. */
-const FLOOR: Limits = { least: 5e-324, most: 1e9, words: ' above 0 and up to 1e9 m²' };
+const FLOOR: Limits = { above: 0, below: 1.000000000001e9, words: ' above 0 and up to 1e9 m²' };
 
 /** Reads the area of the floor and answers the number of tests; a part of an area counts as a whole one. */
 export function testsFor(fn: string, method: MoistureMethod, floorArea: Area | undefined): number {

@@ -128,10 +128,10 @@ const RULES: readonly Rule[] = [
 
 const BELOW = { 'vapour retarder': true, 'wet ground': true } as const;
 /** Slabs and screeds of floors. */
-const SLAB: Limits = { least: 0.009999999999, most: 1.000000000001, words: ' from 10 mm to 1 m' };
+const SLAB: Limits = { above: 0.009999999999, below: 1.000000000001, words: ' from 10 mm to 1 m' };
 
 /** Water over cement for which the rules are told. */
-const WATER_CEMENT: Limits = { least: 0.4, most: 1, words: ' from 0.4 to 1' };
+const WATER_CEMENT: Limits = { above: 0.399999999999, below: 1.000000000001, words: ' from 0.4 to 1' };
 
 /**
  * How long a slab may take to dry, by published rules that disagree by a factor of two and more.

@@ -48,7 +48,7 @@ interface HumidityMethod<P> {
 }
 
 /** What a probe may be off by. */
-const PROBE_ERROR: Limits = { least: 0, most: 0.5000000001, words: ' from 0 % to 50 %' };
+const PROBE_ERROR: Limits = { above: -5e-324, below: 0.5000000001, words: ' from 0 % to 50 %' };
 
 /** Judges humidities against the limit of the system: the highest governs, and one read too early decides nothing. */
 export function assessHumidity<P extends ClosedPlace, U extends ShareUnit>(

@@ -99,13 +99,14 @@ export function choice(...choices: readonly (string | number)[]): Guard {
   return (value, path, issues) => {
     if (choices.includes(value as string)) return;
     const code = value === undefined ? 'missing' : 'out-of-range';
-    issues.push(issue(code, path, `one of ${choices.join(', ')}`, value));
+    const expected = (choices.length > 1 ? 'one of ' : '') + choices.join(', ');
+    issues.push(issue(code, path, expected, value));
   };
 }
 
 /** A unit code of one kind. */
 export function unitOf(dimension: Dimension<string>): Guard {
-  return choice(...Object.keys(dimension.factor));
+  return choice(...Object.keys(dimension.exact));
 }
 
 /** A list of at least `least` entries. */
@@ -158,6 +159,7 @@ export function object(required: Fields, optional: Fields = {}): Guard {
   };
 }
 
+/** Where something else than an object came. */
 function noObject(path: InputPath, value: unknown): InputIssue {
   return issue(value === undefined ? 'missing' : 'wrong-type', path, 'an object', value);
 }

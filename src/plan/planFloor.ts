@@ -5,7 +5,7 @@ import { attempt } from '../core/attempt.ts';
 import { basis } from '../core/basis.ts';
 import type { Basis } from '../core/caution.ts';
 import { echo } from '../core/echo.ts';
-import { InputError, type InputPath } from '../core/InputError.ts';
+import type { InputIssue } from '../core/InputError.ts';
 import { refuseAll } from '../core/read.ts';
 import type { Area, Share, Temperature } from '../core/quantity.ts';
 import type { LikelyRange } from '../core/range.ts';
@@ -96,12 +96,14 @@ export function planFloor(document: unknown): FloorPlan {
   const floor = document as FloorDocument;
   const { units, readings } = floor;
 
-  const zones = floor.zones.map(({ name, add, deduct }) => ({
+  const zones = forEach('zones', floor.zones, ({ name, add, deduct }) => ({
     name,
     takeOff: takeOff({ add, deduct, deductFrom: floor.deductFrom, unit: units.area }),
   }));
-  const coats = floor.coats.map((coat, i) => under(['coats', i], () => planCoat(coat, zones, floor)));
-  const purchases = floor.materials.flatMap((material) => purchase(material, coats, units.volume));
+  const coats = forEach('coats', floor.coats, (coat) => planCoat(coat, zones, floor));
+  const purchases = forEach('materials', floor.materials, (material) =>
+    purchase(material, coats, units.volume),
+  ).flat();
   const { air, relativeHumidity, surface } = readings;
   const margin = dewPointMargin({ ...readings, surface, limit: floor.dewPointLimit });
   const areas = zones.map((zone) => zone.takeOff.net);
@@ -149,10 +151,19 @@ function purchase(material: Material, coats: readonly CoatPlan[], unit: VolumeUn
   return [{ material: name, need, ...(spare && { spare: echo(spare) }), packs }];
 }
 
-/** Runs a step of the plan; what it still refuses, such as a batch for every square inch, is laid to a part of the document. */
-function under<T>(path: InputPath, step: () => T): T {
-  const result = attempt(step, undefined);
-  if (result.ok) return result.value;
-  const [first] = result.issues;
-  throw new InputError([{ ...first, function: 'planFloor', path }]);
+/** Takes a step of the plan for each; what is still refused, such as a batch for every square inch, is laid to that one. */
+function forEach<T, A>(
+  key: 'zones' | 'coats' | 'materials',
+  things: readonly T[],
+  step: (thing: T) => A,
+): A[] {
+  const issues: InputIssue[] = [];
+  const answers = things.flatMap((thing, i) => {
+    const result = attempt(() => step(thing), undefined);
+    if (result.ok) return [result.value];
+    issues.push({ ...result.issues[0], function: 'planFloor', path: [key, i] });
+    return [];
+  });
+  refuseAll(issues);
+  return answers;
 }

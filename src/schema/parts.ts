@@ -9,13 +9,19 @@ function quantity<U extends string>(dimension: Dimension<U>) {
 }
 
 /** A unit code of one kind. */
-export function unitOf<U extends string>({ factor }: Dimension<U>) {
-  return z.enum(Object.keys(factor) as U[]);
+export function unitOf<U extends string>({ exact }: Dimension<U>) {
+  return z.enum(Object.keys(exact) as U[]);
 }
+
+/** What is wrong with one list is told so many times; a longer account helps nobody and can end the program. */
+const MOST_ISSUES = 1000;
+const fewIssues = z.check(({ issues }) => void issues.splice(MOST_ISSUES), { when: () => true });
 
 /** A list that nobody may write to, as the types of the library have it. */
 export function list<T extends z.core.SomeType>(entry: T) {
-  return z.readonly(z.array(entry));
+  const element = entry as unknown as z.core.$ZodType;
+  const array = new z.ZodMiniArray({ type: 'array', element, checks: [fewIssues] });
+  return z.readonly(array as unknown as z.ZodMiniArray<T>);
 }
 
 /** A quantity or a range of them. */

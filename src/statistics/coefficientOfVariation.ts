@@ -49,7 +49,7 @@ export const coefficientOfVariation = /* @__PURE__ */ monotone(
     const fn = 'coefficientOfVariation';
     const { readings, unit } = fields(fn, input);
     const first = readList(fn, 'readings', readings, 1)[0] as Quantity;
-    const { dimension } = readAny(fn, 0, first, ['readings']);
+    const { dimension } = readAny(fn, 0, first, undefined, ['readings']);
     if (dimension.name === TEMPERATURE.name) {
       refuse(fn, 'wrong-unit', ['readings', 0], 'of any kind but a temperature', first);
     }

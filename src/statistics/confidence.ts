@@ -6,10 +6,18 @@ import { read } from '../core/read.ts';
 import { studentPoint } from './student.ts';
 
 /** A level of confidence that says something, and can be reached. */
-const LEVEL: Limits = { least: 1e-6, most: 0.999999999999, words: ' from 0.0001 % to below 100 %' };
+const LEVEL: Limits = {
+  above: 9.99999999999e-7,
+  below: 0.999999999999,
+  words: ' from 0.0001 % to below 100 %',
+};
 
 /** The same on one side of a limit, where a half says nothing. */
-const ONE_SIDED: Limits = { least: 0.5000000001, most: 0.999999999999, words: ' above 50 % and below 100 %' };
+const ONE_SIDED: Limits = {
+  above: 0.5000000001,
+  below: 0.999999999999,
+  words: ' above 50 % and below 100 %',
+};
 
 /** Reads a level of confidence. */
 export function readConfidence(fn: string, confidence: Share | undefined, oneSided = false): number {

@@ -12,7 +12,7 @@ export interface Correlation {
   readonly coefficient: number;
 }
 
-const COEFFICIENT: Limits = { least: -1, most: 1, words: ' from -1 to 1' };
+const COEFFICIENT: Limits = { above: -1.000000000001, below: 1.000000000001, words: ' from -1 to 1' };
 
 /** Reads the correlations into a matrix; one that nothing can have is refused. */
 export function readCorrelations(

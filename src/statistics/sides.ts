@@ -15,7 +15,11 @@ export const ENDS: Readonly<Record<ToleranceSides, 'both' | 'one'>> = {
 };
 
 /** More than half of all, less than all. */
-const MOST_OF_ALL: Limits = { least: 0.5000000001, most: 0.9999999999, words: ' above 50 % and below 100 %' };
+const MOST_OF_ALL: Limits = {
+  above: 0.5000000001,
+  below: 0.9999999999,
+  words: ' above 50 % and below 100 %',
+};
 
 /** Reads the share of all places that an interval is to hold. */
 export function readShare(fn: string, share: Share | undefined): number {

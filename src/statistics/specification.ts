@@ -2,7 +2,7 @@
 import type { Unit } from '../core/dimensionOf.ts';
 import type { Quantity } from '../core/quantity.ts';
 import { refuse } from '../core/read.ts';
-import { readAs } from '../core/readAny.ts';
+import { readAny } from '../core/readAny.ts';
 import { studentTail } from './student.ts';
 import { readUncertain, type Uncertain, type UncertainReading } from './uncertain.ts';
 
@@ -38,7 +38,7 @@ export function readSpecification(fn: string, given: Specification): BaseSpecifi
   const ends = (['least', 'most'] as const).flatMap((end): BaseEnd[] => {
     const quantity = given[end];
     if (quantity === undefined) return [];
-    const base = readAs(fn, end, quantity, reading.dimension);
+    const { base } = readAny(fn, end, quantity, reading.dimension);
     return [
       { end, given: quantity, base, room: end === 'least' ? reading.base - base : base - reading.base },
     ];

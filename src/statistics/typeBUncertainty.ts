@@ -30,7 +30,11 @@ export interface TypeBUncertaintyInput<U extends Unit = Unit> {
 const DIVISOR: Readonly<Record<BoundedDistribution, number>> = { rectangular: 3, triangular: 6, arcsine: 2 };
 
 /** At most what leaves one degree of freedom. */
-const DOUBT: Limits = { least: 1e-6, most: Math.SQRT1_2, words: ' from 0.0001 % to 70.71 %' };
+const DOUBT: Limits = {
+  above: 9.99999999999e-7,
+  below: Math.SQRT1_2 + 1e-12,
+  words: ' from 0.0001 % to 70.71 %',
+};
 
 /**
  * How well a quantity is known of which only bounds are known: an instrument to ±0.5, a reading to a step (Type B).

@@ -50,7 +50,7 @@ export interface UncertainReading {
 }
 
 /** At least the deviation of two readings. */
-const FREEDOM: Limits = { least: 1, most: 1.7976931348623157e308, words: ' of 1 or more' };
+const FREEDOM: Limits = { above: 0.999999999999, below: Infinity, words: ' of 1 or more' };
 
 /** The kind of a difference of two quantities of one kind. */
 export function stepOf(dimension: Dimension<string>): Dimension<string> {
@@ -90,10 +90,10 @@ export function readUncertainty<U extends string>(
 export function readUncertain(
   fn: string,
   key: string | number,
-  given: Uncertain | undefined,
+  given: (Quantity & StandardUncertainty) | undefined,
   path: InputPath = [],
 ): UncertainReading {
-  const { base, dimension } = readAny(fn, key, given, path);
+  const { base, dimension } = readAny(fn, key, given, undefined, path);
   const step = stepOf(dimension);
   const own = given as Uncertain;
   const uncertainty = readUncertainty(fn, own, step, NOT_NEGATIVE, [...path, key]);

@@ -9,7 +9,9 @@ import { differenceUnit } from './differenceUnit.ts';
 import { answer, valueIn } from './valueIn.ts';
 
 /** What can be added to a quantity: another of its kind, and to a temperature only a difference. */
-export type AddendUnit<U extends Unit> = U extends TemperatureUnit ? TemperatureDifferenceUnit : SameKind<U>;
+export type AddendUnit<U extends Unit> = [U] extends [TemperatureUnit]
+  ? TemperatureDifferenceUnit
+  : SameKind<U>;
 
 /** Input of {@link add}. */
 export interface AddInput<

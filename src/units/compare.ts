@@ -2,8 +2,9 @@ import type { SameKind, Unit } from '../core/dimensionOf.ts';
 import { TEMPERATURE } from '../core/dimensions.ts';
 import type { Quantity } from '../core/quantity.ts';
 import { fields } from '../core/read.ts';
-import { readAny, readAs } from '../core/readAny.ts';
+import { readScale } from '../core/readScale.ts';
 import { AT_ZERO_CELSIUS } from '../core/temperature.ts';
+import { valueIn } from './valueIn.ts';
 
 /** Input of {@link compare}. */
 export interface CompareInput<A extends Unit = Unit, B extends SameKind<A> = SameKind<A>> {
@@ -38,10 +39,12 @@ export interface CompareInput<A extends Unit = Unit, B extends SameKind<A> = Sam
  */
 export function compare<A extends Unit, B extends SameKind<A>>(input: CompareInput<A, B>): -1 | 0 | 1 {
   const { quantity, to } = fields('compare', input);
-  const { base, dimension } = readAny('compare', 'quantity', quantity);
-  const other = readAs('compare', 'to', to, dimension);
-  const zero = dimension.name === TEMPERATURE.name ? AT_ZERO_CELSIUS.K : 0;
-  const slack = 1e-12 * Math.max(Math.abs(base + zero), Math.abs(other + zero));
-  if (Math.abs(base - other) <= slack) return 0;
-  return base > other ? 1 : -1;
+  const { dimension, factor, zero } = readScale('compare', 'quantity', quantity);
+  const { value, unit } = quantity;
+  const other = valueIn('compare', 'to', to, dimension, unit);
+  // Where nothing is, on the scale of the first.
+  const nothing = dimension.name === TEMPERATURE.name ? zero - AT_ZERO_CELSIUS.K / factor : 0;
+  const slack = 1e-12 * Math.max(Math.abs(value - nothing), Math.abs(other - nothing));
+  if (Math.abs(value - other) <= slack) return 0;
+  return value > other ? 1 : -1;
 }

@@ -1,8 +1,9 @@
 import { scaleOf, type SameKind, type Unit, type UnitScale } from '../core/dimensionOf.ts';
 import { monotone } from '../core/monotone.ts';
 import type { Quantity } from '../core/quantity.ts';
-import { fields, write } from '../core/read.ts';
-import { readAny } from '../core/readAny.ts';
+import { fields, refuse, write } from '../core/read.ts';
+import { readScale } from '../core/readScale.ts';
+import { rescaled } from './rescaled.ts';
 
 /** The units of the last call: looking them up is most of the work, and a caller seldom changes them. */
 let from: UnitScale | undefined;
@@ -50,17 +51,14 @@ export const convert = /* @__PURE__ */ monotone(
     if (given?.unit !== from?.unit || unit !== to?.unit) {
       from = scaleOf(given?.unit);
       to = scaleOf(unit);
-      if (from?.dimension !== to?.dimension) from = undefined;
     }
 
-    if (from && to && typeof given?.value === 'number') {
-      const base = (given.value - from.zero) * from.factor;
-      // Adding 0, which is what most units show at 0, turns −0 into 0.
-      const value = from === to ? given.value + 0 : base / to.factor + to.zero;
-      if (base >= from.least && Number.isFinite(value)) return { value, unit };
+    if (from && from.dimension === to?.dimension && typeof given?.value === 'number') {
+      const value = rescaled(given.value, from, to);
+      if (Number.isFinite(value)) return { value, unit };
     }
     // What did not go through is refused here, each with its reason.
-    const { base, dimension } = readAny('convert', 'quantity', quantity);
-    return write('convert', base, dimension, unit);
+    write('convert', 0, readScale('convert', 'quantity', quantity).dimension, unit);
+    return refuse('convert', 'too-large', ['quantity'], 'finite', quantity);
   },
 );

@@ -4,7 +4,7 @@ import { LENGTH } from '../core/dimensions.ts';
 import type { RoundingDirection } from '../core/fieldValue.ts';
 import type { Quantity } from '../core/quantity.ts';
 import { fields } from '../core/read.ts';
-import { readAny } from '../core/readAny.ts';
+import { readScale } from '../core/readScale.ts';
 import { decimalText, wholeSteps } from './decimalText.ts';
 import { dimensionOfUnit } from './dimensionNamed.ts';
 import { feetAndInchesText, mixedNumberText } from './mixedNumberText.ts';
@@ -72,7 +72,7 @@ export function formatQuantity<From extends Unit>(input: FormatQuantityInput<Fro
   const value = valueIn(fn, 'quantity', quantity, dimension, shown);
   if (denominator === undefined) return withUnit(decimalText(value, rounding, input.locale));
 
-  const steps = answer(fn, wholeSteps(value, denominator, direction), shown).value;
+  const steps = answer(fn, wholeSteps(value, denominator, direction), shown, ['quantity']).value;
   return feetAndInches
     ? feetAndInchesText(steps, denominator, style)
     : withUnit(mixedNumberText(steps, denominator, style));
@@ -84,5 +84,5 @@ export function formatQuantity<From extends Unit>(input: FormatQuantityInput<Fro
 
 /** The kind of the unit asked for, or else of what came. */
 function dimensionShown(fn: string, quantity: Quantity, unit: Unit | undefined): Dimension<string> {
-  return unit === undefined ? readAny(fn, 'quantity', quantity).dimension : dimensionOfUnit(fn, unit);
+  return unit === undefined ? readScale(fn, 'quantity', quantity).dimension : dimensionOfUnit(fn, unit);
 }

@@ -1,3 +1,4 @@
+import { factorOf } from '../core/dimension.ts';
 import type { DimensionName, UnitsByDimension } from '../core/dimensionOf.ts';
 import { dimensionNamed } from './dimensionNamed.ts';
 
@@ -17,5 +18,5 @@ import { dimensionNamed } from './dimensionNamed.ts';
  * ```
  */
 export function isUnitOf<D extends DimensionName>(dimension: D, text: unknown): text is UnitsByDimension[D] {
-  return typeof text === 'string' && text in dimensionNamed('isUnitOf', dimension).factor;
+  return factorOf(dimensionNamed('isUnitOf', dimension), text) !== undefined;
 }

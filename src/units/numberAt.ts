@@ -24,7 +24,7 @@ export function numberAt(text: string, start: number, style: NumberStyle): Found
   if (decimals) return { value: Number(`${whole}.${decimals}`), end };
 
   const plain = Number(whole);
-  const mixed = matchAt(/(?: ?- ?| (?:and |y )?)(\d{1,6}) ?\/ ?(\d{1,6})(?!\d)/y, text, end);
+  const mixed = matchAt(/(?:-| (?:and |y )?)(\d{1,6}) ?\/ ?(\d{1,6})(?!\d)/y, text, end);
   if (mixed) {
     const [top, bottom] = [Number(mixed[1]), Number(mixed[2])];
     return top < bottom ? { value: plain + top / bottom, end: end + mixed[0].length } : undefined;

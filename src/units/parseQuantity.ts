@@ -1,15 +1,17 @@
-import type { Dimension } from '../core/dimension.ts';
+import { factorOf } from '../core/dimension.ts';
 import {
   dimensionOf,
+  scaleOf,
   type DimensionName,
   type SameKind,
   type Unit,
+  type UnitScale,
   type UnitsByDimension,
 } from '../core/dimensionOf.ts';
 import { TEMPERATURE } from '../core/dimensions.ts';
 import type { InputErrorCode } from '../core/InputError.ts';
 import type { Quantity } from '../core/quantity.ts';
-import { fields, refuse } from '../core/read.ts';
+import { aKind, fields, refuse } from '../core/read.ts';
 import { dimensionNamed, dimensionOfUnit } from './dimensionNamed.ts';
 import { numberAt, plainDigits } from './numberAt.ts';
 import { numberStyle, type NumberStyle } from './numberStyle.ts';
@@ -33,9 +35,12 @@ export interface ParseQuantityInput<
   readonly statedUnit?: U | undefined;
 }
 
+/** The units of the kind of each unit. */
+type EachKind<U extends Unit> = U extends Unit ? SameKind<U> : never;
+
 const fn = 'parseQuantity';
-/** Nobody types more for one quantity. */
-const MOST_SIGNS = 200;
+/** Nobody types more for one quantity; the smallest and the largest double are written with fewer. */
+const MOST_SIGNS = 600;
 
 /** What the caller says of the quantity before it is read. */
 interface Due {
@@ -76,7 +81,7 @@ const NEXT_SMALLER: Partial<Readonly<Record<Unit, Unit>>> = { ft: 'in', h: 'min'
 export function parseQuantity<
   D extends DimensionName = DimensionName,
   U extends UnitsByDimension[D] = UnitsByDimension[D],
->(input: ParseQuantityInput<D, U>): Quantity<SameKind<U>> {
+>(input: ParseQuantityInput<D, U>): Quantity<EachKind<U>> {
   const { text, locale, dimension, statedUnit } = fields(fn, input);
   const style = numberStyle(fn, locale);
   const due = { text: checkText(text), kind: kindDue(dimension, statedUnit), stated: statedUnit };
@@ -85,7 +90,7 @@ export function parseQuantity<
   const sign = /^[-+]? ?/.exec(plain)?.[0] ?? '';
   const { value, unit } = inSmallest(termsOf(plain.slice(sign.length), style, due), due);
   const quantity = answer(fn, sign.startsWith('-') ? -value : value, unit, ['text']);
-  return quantity as Quantity<SameKind<U>>;
+  return quantity as Quantity<EachKind<U>>;
 }
 
 function checkText(text: unknown): string {
@@ -121,6 +126,10 @@ function termsOf(text: string, style: NumberStyle, due: Due): Term[] {
     const last = unitsMeant(wordOf(rest)).sure.length > 0;
     const written = last ? rest : (/^\D*/.exec(rest)?.[0] ?? '');
     at = number.end + written.length;
+    // With a space beside it, it may as well be a minus or mean "up to".
+    if (at < text.length && / -|- /.test(written)) {
+      return no(due, 'ambiguous', 'one quantity, a hyphen in it without spaces');
+    }
     const word = at < text.length ? written.replace(/(?:-|,| and| y) ?$/, '') : written;
     terms.push({ value: number.value, unit: unitOf(wordOf(word), terms.at(-1), due) });
   } while (at < text.length);
@@ -158,17 +167,17 @@ function sameCountry(unit: Unit, stated: Unit | undefined): boolean {
 }
 
 function unitsFor(kind: string): string {
-  return `a ${kind} in one of ${unitsOf(kind as DimensionName).join(', ')}`;
+  return `${aKind(kind)} in one of ${unitsOf(kind as DimensionName).join(', ')}`;
 }
 
 /** All terms together in the unit of the last, as 12 ft 6 in are 150 in. */
 function inSmallest(terms: readonly Term[], due: Due): Term {
   return terms.reduce((larger, smaller) => {
-    const { name, factor } = dimensionOf(smaller.unit) as Dimension<string>;
-    const ratio = (factor[larger.unit] ?? NaN) / (factor[smaller.unit] as number);
+    const { dimension, factor } = scaleOf(smaller.unit) as UnitScale;
+    const ratio = (factorOf(dimension, larger.unit) ?? NaN) / factor;
     const times = Math.round(ratio);
     const fits =
-      name !== TEMPERATURE.name &&
+      dimension.name !== TEMPERATURE.name &&
       Math.abs(ratio - times) < 1e-9 * times &&
       times > 1 &&
       Number.isInteger(larger.value) &&

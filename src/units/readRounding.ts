@@ -12,8 +12,11 @@ export interface Rounding extends DecimalRounding {
   readonly denominator?: number | undefined;
 }
 
+/** The fields that say how to round, and the unit that feet and inches leave no room for. */
+type RoundingInput = Omit<FormatQuantityInput, 'quantity' | 'unit'> & { readonly unit?: unknown };
+
 /** Reads the one way of rounding and its direction. */
-export function readRounding(fn: string, input: FormatQuantityInput): Rounding {
+export function readRounding(fn: string, input: RoundingInput): Rounding {
   const [way, second] = WAYS.filter((key) => input[key] !== undefined);
   if (second) refuse(fn, 'conflict', [second], `left out beside ${String(way)}`, input[second]);
   if (input.feetAndInches && way !== 'denominator') {

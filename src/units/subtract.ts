@@ -9,15 +9,17 @@ import { dimensionOfUnit } from './dimensionNamed.ts';
 import { answer, valueIn } from './valueIn.ts';
 
 /** What can be subtracted from a quantity: another of its kind, and from a temperature also a difference. */
-export type SubtrahendUnit<U extends Unit> = U extends TemperatureUnit
+export type SubtrahendUnit<U extends Unit> = [U] extends [TemperatureUnit]
   ? TemperatureUnit | TemperatureDifferenceUnit
   : SameKind<U>;
 
 /** The units of what is left: between two temperatures lies a difference. */
-export type RemainderUnit<From extends Unit, Less extends Unit> = From extends TemperatureUnit
-  ? Less extends TemperatureUnit
+export type RemainderUnit<From extends Unit, Less extends Unit> = [From] extends [TemperatureUnit]
+  ? [Less] extends [TemperatureUnit]
     ? TemperatureDifferenceUnit
-    : TemperatureUnit
+    : [Less] extends [TemperatureDifferenceUnit]
+      ? TemperatureUnit
+      : never
   : SameKind<From>;
 
 /** Input of {@link subtract}. */

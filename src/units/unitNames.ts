@@ -118,18 +118,7 @@ export const UNIT_NAMES: Readonly<Record<Unit, UnitName>> = {
   'lb/ft2/h': ['pound per square foot and hour', 'lb/ft²/h', '[lb_av]/[sft_i]/h', 'ucum-2.2'],
 
   'ng/s/m2/Pa': ['nanogram per second, square metre and pascal', 'ng/s/m²/Pa', 'ng/s/m2/Pa', 'ucum-2.2'],
-  'kg/s/m2/Pa': ['kilogram per second, square metre and pascal', 'kg/s/m²/Pa', 'kg/s/m2/Pa', 'ucum-2.2'],
   perm: ['US perm: grain per hour, square foot and inch of mercury at 0 °C', 'perm', '', 'gnu-units-2.22'],
-  'g/m2/24h/mmHg': [
-    'metric perm: gram per square metre, 24 hours and millimetre of mercury at 0 °C',
-    'g/m²/24 h/mmHg',
-    '',
-    'gnu-units-2.22',
-  ],
-
-  'ng/s/m/Pa': ['nanogram per second, metre and pascal', 'ng/s/m/Pa', 'ng/s/m/Pa', 'ucum-2.2'],
-  'kg/s/m/Pa': ['kilogram per second, metre and pascal', 'kg/s/m/Pa', 'kg/s/m/Pa', 'ucum-2.2'],
-  'perm.in': ['US perm through a layer of one inch, mercury at 0 °C', 'perm·in', '', 'gnu-units-2.22'],
 
   'kJ/mol': ['kilojoule per mole', 'kJ/mol', 'kJ/mol', 'ucum-2.2'],
   'g/eq': ['gram per equivalent', 'g/eq', 'g/eq', 'ucum-2.2'],
@@ -168,7 +157,6 @@ export const BASE_UNITS: Readonly<Record<DimensionName, string>> = {
   speed: 'm/s',
   'vapour emission': 'g/m²/24 h',
   permeance: 'ng/s/m²/Pa',
-  permeability: 'ng/s/m/Pa',
   'molar energy': 'kJ/mol',
   'equivalent weight': 'g/eq',
   'molar mass': 'g/mol',

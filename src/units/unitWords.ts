@@ -48,8 +48,6 @@ const WORDS: Partial<Readonly<Record<Unit, string>>> = {
   bar: 'bars',
   inHg: '"Hg inchesofmercury',
   perm: 'perms usperm usperms',
-  'g/m2/24h/mmHg': 'metricperm metricperms',
-  'perm.in': 'permin permsin perm-in perminch perm-inch perminches perm-inches',
   N: 'newton newtons',
   kN: 'kilonewton kilonewtons',
   lbf: 'poundforce poundsforce',

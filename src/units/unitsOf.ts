@@ -15,5 +15,5 @@ import { dimensionNamed } from './dimensionNamed.ts';
  * ```
  */
 export function unitsOf<D extends DimensionName>(dimension: D): readonly UnitsByDimension[D][] {
-  return Object.keys(dimensionNamed('unitsOf', dimension).factor) as UnitsByDimension[D][];
+  return Object.keys(dimensionNamed('unitsOf', dimension).exact) as UnitsByDimension[D][];
 }

@@ -4,7 +4,8 @@ import type { InputPath } from '../core/InputError.ts';
 import { ABSOLUTE } from '../core/limits.ts';
 import type { Quantity } from '../core/quantity.ts';
 import { refuse } from '../core/read.ts';
-import { readAs, writeAny } from '../core/readAny.ts';
+import { readScale } from '../core/readScale.ts';
+import { rescaled } from './rescaled.ts';
 
 /** The number of a quantity of one kind in another unit of that kind; in the same unit it is left untouched. */
 export function valueIn(
@@ -13,10 +14,12 @@ export function valueIn(
   quantity: Quantity,
   dimension: Dimension<string>,
   unit: string,
-  path?: InputPath,
+  path: InputPath = [],
 ): number {
-  const base = readAs(fn, key, quantity, dimension, path);
-  return quantity.unit === unit ? quantity.value : writeAny(fn, { base, dimension }, unit).value;
+  const from = readScale(fn, key, quantity, dimension, path);
+  const value = rescaled(quantity.value, from, scaleOf(unit) as UnitScale);
+  if (Number.isFinite(value)) return value;
+  return refuse(fn, 'too-large', [...path, key], `finite in ${unit}`, quantity);
 }
 
 /** Answers a number that is already in the unit asked for. Refuses what no double can hold. */

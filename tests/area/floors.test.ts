@@ -224,7 +224,10 @@ describe('a bakery: pore coat, then a barrier', () => {
       unit: 'usgal',
       thicknessUnit: 'mil',
     });
+    near(barrier.film.likely.value + (barrier.losses[0]?.volume.likely.value ?? NaN), 70.6385455);
     near(barrier.volume.likely.value, 72.8301484);
+    const withSpare = film.volumeWithSpare({ volume: barrier.volume.likely, spare: pct(3), unit: 'usgal' });
+    near(withSpare.value + on.value / 620, 84.6344077);
     const practical = film.spreadRate({ area: on, volume: barrier.volume.likely, unit: 'ft2/usgal' });
     near(practical.value, 81.8891644);
     near(convert({ quantity: practical, unit: 'm2/l' }).value, 2.00975554);

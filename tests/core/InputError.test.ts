@@ -54,6 +54,10 @@ it.each([
   [[], 'a list'],
   [{}, 'an object'],
   [{ value: 3, unit: 'mil' }, "3 'mil'"],
+  [{ value: '3', unit: 'mil' }, "'3' 'mil'"],
+  [{ value: null, unit: 'mil' }, "null 'mil'"],
+  [{ unit: 'mil' }, "nothing 'mil'"],
+  [{ value: {}, unit: {} }, 'an object an object'],
   [Symbol('s'), 'Symbol(s)'],
 ])('shows %o as %s', (value, words) => {
   expect(show(value)).toBe(words);

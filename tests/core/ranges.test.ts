@@ -26,6 +26,7 @@ describe('between', () => {
     [() => between(1, 2, 'gal' as 'm'), 'wrong-unit', ['unit']],
     [() => between(2, 1, 'm'), 'conflict', []],
     [() => between(1, 2, 'm', { likely: 3 }), 'conflict', []],
+    [() => between(1, 2, 'm', null as never), 'wrong-type', ['more']],
   ])('refuses %s', (run, code, path) => {
     expect(attempt(run, undefined)).toMatchObject({ ok: false, issues: [{ code, path }] });
   });
@@ -140,6 +141,14 @@ describe('across', () => {
       ok: false,
       issues: [{ code, path }],
     });
+  });
+
+  it.each([
+    [() => across(5 as never, {} as never), 'wrong-type'],
+    [() => across((() => undefined) as never, { a: between(1, 2, 'm') } as never), 'not-a-quantity'],
+    [() => across((() => m(NaN)) as never, {} as never), 'not-a-quantity'],
+  ])('refuses what is no formula: %s', (run, code) => {
+    expect(attempt(run, 0)).toMatchObject({ ok: false, issues: [{ code, path: ['formula'] }] });
   });
 
   it('works on temperatures', () => {

@@ -27,6 +27,8 @@ const BAD_UNITS = [
   'furlong',
   'toString',
   '__proto__',
+  'constructor',
+  'hasOwnProperty',
   null,
   undefined,
   3,
@@ -106,6 +108,8 @@ describe.each([...richest])('%s', (id, row) => {
       for (const bad of BAD_UNITS) {
         const error = refusesOrAnswers(run, replaced(row.given, [...path, 'unit'], bad));
         expect(error?.issue.path.slice(0, path.length), JSON.stringify(bad)).toEqual(path);
+        // A name that every object inherits is a unit of nothing.
+        if (typeof bad === 'string') expect(error?.issue.code, bad).toMatch(/^(wrong-unit|conflict)$/);
       }
       for (const other of OTHERS) {
         if (dimensionOf(other.unit) === dimensionOf(quantity.unit)) continue;
@@ -126,6 +130,35 @@ describe.each([...richest])('%s', (id, row) => {
         code: 'wrong-unit',
         path: ['unit'],
       });
+    }
+  });
+});
+
+/** What a careless caller may hand over, in whatever place. */
+const ARGUMENTS = [
+  ...NO_INPUTS,
+  NaN,
+  'm',
+  '__proto__',
+  10n,
+  Object.create(null) as object,
+  () => undefined,
+  { code: 'toString', params: {} },
+  { code: 'condensation' },
+  { code: 'condensation', params: { surface: {}, margin: { value: 1, unit: 'toString' } } },
+  { code: 'mix', params: { batch: NaN } },
+  { low: 1, high: 2 },
+];
+
+describe.each([...functions])('%s', (_, run) => {
+  it('refuses or answers whatever stands in any place', () => {
+    const call: (...given: unknown[]) => unknown = run;
+    for (const a of ARGUMENTS) {
+      refusesOrAnswers(call, a);
+      for (const b of ARGUMENTS) {
+        refusesOrAnswers(() => call(a, b), undefined);
+        refusesOrAnswers(() => call(1, 2, a, b), undefined);
+      }
     }
   });
 });

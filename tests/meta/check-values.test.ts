@@ -53,7 +53,7 @@ describe.each(rows)('$id', (row) => {
     for (const [path, dimension] of slots(row.given)) {
       // A limit is judged and answered in its own unit.
       if (path.includes('limit') || path[0] === 'least' || path[0] === 'most') continue;
-      for (const unit of Object.keys(dimension.factor)) {
+      for (const unit of Object.keys(dimension.exact)) {
         let given: unknown = row.given;
         for (const [at, quantity] of quantitiesIn(row.given)) {
           if (slotOf(at).join() !== path.join()) continue;

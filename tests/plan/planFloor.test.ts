@@ -74,6 +74,30 @@ describe('a broken document', () => {
   });
 });
 
+it('what only the arithmetic shows is laid to each room, coat or material that shows it', () => {
+  const huge = { value: 1e307, unit: 'm3' };
+  const where = (document: unknown) => {
+    const result = attempt(planFloor, document);
+    return result.ok ? [] : result.issues.map(({ function: by, path }) => [by, path.join('.')]);
+  };
+  const two = [1, 3].reduce<unknown>(
+    (document, i) => replaced(document, ['coats', i, 'amount', 'fills'], huge),
+    floor,
+  );
+  expect(where(two)).toEqual([
+    ['planFloor', 'coats.1'],
+    ['planFloor', 'coats.3'],
+  ]);
+  const wide = replaced(floor, ['units', 'area'], 'mm2');
+  const side = { value: 1e152, unit: 'm' };
+  expect(
+    where(replaced(wide, ['zones', 0, 'add', 0], { shape: 'rectangle', length: side, width: side })),
+  ).toEqual([['planFloor', 'zones.0']]);
+  expect(where(replaced(floor, ['materials', 0, 'spare'], { value: 1e308, unit: 'fraction' }))).toEqual([
+    ['planFloor', 'materials.0'],
+  ]);
+});
+
 it('a document that goes on without end is refused', () => {
   let deep: unknown = [];
   for (let i = 0; i < 20_000; i++) deep = [deep];

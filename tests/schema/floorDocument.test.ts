@@ -82,6 +82,15 @@ describe.each(floors)('%s', (_, floor) => {
   });
 });
 
+it('answers a list of hundreds of thousands of wrong entries', () => {
+  const [[, floor] = []] = floors;
+  const zones = new Array<number>(200_000).fill(3);
+  const result = floorDocument.safeParse({ ...floor, zones });
+  expect(result.success).toBe(false);
+  expect(result.error?.issues.length).toBeLessThanOrEqual(1000);
+  expect(result.error?.issues[0]?.path).toEqual(['zones', 0]);
+});
+
 it('is published as JSON Schema', async () => {
   const schema = z.toJSONSchema(floorDocument, { io: 'input', reused: 'ref' });
   await expect(`${JSON.stringify(schema, null, 2)}\n`).toMatchFileSnapshot('../../shared/schemas/floor.json');

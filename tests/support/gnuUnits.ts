@@ -84,12 +84,7 @@ export const EXPRESSIONS: Readonly<Record<string, string>> = {
   'g/m2/24h': 'gram / m^2 day',
   'lb/1000ft2/24h': 'pound / 1000 foot^2 day',
   'ng/s/m2/Pa': 'ng / s m^2 Pa',
-  'kg/s/m2/Pa': 'kg / s m^2 Pa',
   perm: 'perm_0C',
-  'g/m2/24h/mmHg': 'gram / day m^2 mmHg',
-  'ng/s/m/Pa': 'ng / s m Pa',
-  'kg/s/m/Pa': 'kg / s m Pa',
-  'perm.in': 'perm_0C inch',
   deg: 'degree',
   rad: 'radian',
 };

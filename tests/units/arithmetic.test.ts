@@ -75,6 +75,18 @@ it('sums without losing the small ones', () => {
   expect(sum({ quantities: [], unit: 'ft2' })).toEqual({ value: 0, unit: 'ft2' });
 });
 
+it('answers whatever a double can hold, though base units or a part of the sum cannot', () => {
+  const big = (value: number, unit: string) => ({ value, unit: unit as 'm' });
+  expect(convert({ quantity: big(1e307, 'bar'), unit: 'MPa' as 'm' }).value).toBeCloseTo(1e306, -293);
+  expect(convert({ quantity: big(-1e307, 'bar'), unit: 'bar' as 'm' }).value).toBe(-1e307);
+  expect(convert({ quantity: big(1e308, 't'), unit: 't' as 'm' }).value).toBe(1e308);
+  expect(add({ quantity: big(1e308, 't'), to: big(-1e308, 't'), unit: 't' as 'm' }).value).toBe(0);
+  expect(sum({ quantities: [big(1e308, 'm'), big(1e308, 'm'), big(-1e308, 'm')], unit: 'm' }).value).toBe(
+    1e308,
+  );
+  expect(compare({ quantity: big(1e307, 'bar'), to: big(2e306, 'MPa') })).toBe(-1);
+});
+
 it('never answers a negative zero', () => {
   const zero = q(-0, 'm');
   expect(Object.is(convert({ quantity: zero, unit: 'm' }).value, 0)).toBe(true);
@@ -160,6 +172,9 @@ it.each([
   [sum, { quantities: [q(1, 'm'), , q(1, 'm')], unit: 'm' }, 'missing', ['quantities', 1]],
   [sum, { quantities: [q(1e308, 'm'), q(1e308, 'm')], unit: 'm' }, 'too-large', []],
   [compare, { quantity: q(1, 'm'), to: q(1, 'l') }, 'wrong-unit', ['to']],
+  [convert, { quantity: q(1e308, 'm'), unit: 'um' }, 'too-large', ['quantity']],
+  [convert, { quantity: q(1e308, 't'), unit: 'mg' }, 'too-large', ['quantity']],
+  [sum, { quantities: [q(1, 'm'), q(1e308, 'm')], unit: 'um' }, 'too-large', ['quantities', 1]],
 ])('%o refuses %o', (run, input, code, path) => {
   expect(attempt(run as typeof add, input)).toMatchObject({ ok: false, issues: [{ code, path }] });
 });

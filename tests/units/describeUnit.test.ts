@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { attempt } from '../../src/core/attempt.ts';
 import { describeUnit } from '../../src/units/describeUnit.ts';
@@ -14,6 +15,11 @@ it('the published nomenclature says what the library says', async () => {
   await expect(`${JSON.stringify(described, null, 2)}\n`).toMatchFileSnapshot(
     '../../shared/nomenclature.json',
   );
+});
+
+it('the guide lists every unit', () => {
+  const guide = readFileSync('docs/units.md', 'utf8');
+  expect(units.filter((unit) => !guide.includes(`\`${unit}\``))).toEqual([]);
 });
 
 describe.each(described)('$unit', ({ name, symbol, source }) => {

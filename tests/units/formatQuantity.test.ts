@@ -117,7 +117,7 @@ it.each([
   [{ unit: 'l' }, 'wrong-unit', ['quantity']],
   [{ quantity: undefined }, 'missing', ['quantity']],
   [{ quantity: { value: NaN, unit: 'm' } }, 'not-finite', ['quantity']],
-  [{ quantity: { value: 1e308, unit: 'm' }, denominator: 16 }, 'too-large', []],
+  [{ quantity: { value: 1e308, unit: 'm' }, denominator: 16 }, 'too-large', ['quantity']],
 ])('refuses %o', (bad, code, path) => {
   const good = { quantity: { value: 1, unit: 'm' }, locale: 'en-US' };
   expect(attempt(formatQuantity, { ...good, ...bad })).toMatchObject({ ok: false, issues: [{ code, path }] });

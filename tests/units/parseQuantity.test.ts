@@ -13,6 +13,7 @@ describe('reads', () => {
     // feet and inches
     [`12' 6 1/2"`, 150.5, 'in'],
     [`12'-6 1/2"`, 150.5, 'in'],
+    ['12 ft-6 in', 150, 'in'],
     [`12′ 6½″`, 150.5, 'in'],
     [`12’ 6 1/2”`, 150.5, 'in'],
     [`12' 6 1/2''`, 150.5, 'in'],
@@ -201,7 +202,15 @@ describe('refuses', () => {
     ['5 ft 3 ft', 'conflict'],
     ['20 degC 5 degC', 'conflict'],
     ['-500 °C', 'out-of-range'],
-    ['5'.repeat(201), 'out-of-range'],
+    ['5'.repeat(601), 'out-of-range'],
+    // A hyphen with a space beside it may be a minus.
+    ['5 ft -6 in', 'ambiguous'],
+    ['5 ft - 6 in', 'ambiguous'],
+    ['5 ft- 6 in', 'ambiguous'],
+    [`12' - 6"`, 'ambiguous'],
+    ['6 -1/2 in', 'ambiguous'],
+    ['6 - 1/2 in', 'ambiguous'],
+    ['5 ft −6 in', 'ambiguous'],
   ])('%s', (text, code) => {
     expect(read(text)).toMatchObject(refused(code));
   });

@@ -1,6 +1,7 @@
 /** What the compiler refuses, and what it knows of an answer. */
 import {
   across,
+  attempt,
   between,
   monotone,
   quantity,
@@ -62,6 +63,33 @@ test('arithmetic stays within a kind', () => {
   units.compare({ quantity: mil, to: quantity(1, 'm2') });
   // @ts-expect-error a misspelt field
   units.scale({ quantity: mil, times: 2, unit: 'um' });
+});
+
+test('a unit of several kinds is of none', () => {
+  const either = quantity<'m' | 'm2'>(1, 'm');
+  // @ts-expect-error a length or an area, who knows
+  units.convert({ quantity: either, unit: 'm2' });
+  // @ts-expect-error an area against what may be a length
+  units.compare({ quantity: quantity(1, 'm2'), to: either });
+  // @ts-expect-error what may be a length against an area
+  units.compare({ quantity: either, to: quantity(1, 'm2') });
+  // @ts-expect-error a length or an area in a sum
+  units.sum({ quantities: [either], unit: 'm' });
+  // @ts-expect-error added to what may be a length
+  units.add({ quantity: quantity(1, 'm2'), to: either, unit: 'm2' });
+  const length = quantity<'m' | 'ft'>(1, 'm');
+  expectTypeOf(units.convert({ quantity: length, unit: 'in' })).toEqualTypeOf<Quantity<'in'>>();
+  expectTypeOf(units.sum({ quantities: [length, length], unit: 'in' })).toEqualTypeOf<Quantity<'in'>>();
+});
+
+test('attempt keeps the unit asked for', () => {
+  const result = attempt(units.convert, { quantity: mil, unit: 'um' });
+  if (result.ok) expectTypeOf(result.value).toEqualTypeOf<Quantity<'um'>>();
+  const wet = attempt(film.wetThickness, { spreadRate: { value: 100, unit: 'ft2/usgal' }, unit: 'mil' });
+  if (wet.ok) expectTypeOf(wet.value).toEqualTypeOf<Quantity<'mil'>>();
+  const typed: unknown = {};
+  const unchecked = attempt(film.wetThickness, typed);
+  if (unchecked.ok) expectTypeOf(unchecked.value).toEqualTypeOf<Length>();
 });
 
 test('temperatures are points', () => {

@@ -1,0 +1,127 @@
+/** One finding for each criterion of a rule: the worst place of the film by it. */
+import { judge, type Verdict } from '../core/assessment.ts';
+import type { BaseFilmArea } from './filmReadings.ts';
+import type { BaseFilmLimits } from './filmLimits.ts';
+import type { BaseTerms } from './readFilmRule.ts';
+import { worstFinding } from './worstFinding.ts';
+
+/** What a rule holds the film to. */
+export type FilmCriterion = 'spot-least' | 'spot-most' | 'mean-least' | 'mean-most' | 'low-share';
+
+/** The worst place by one criterion; thicknesses in m, shares as fractions. */
+export interface BaseFinding {
+  readonly criterion: FilmCriterion;
+  readonly verdict: Verdict;
+  readonly measured: number;
+  readonly limit: number;
+  readonly gap: number;
+  readonly uncertainty: number;
+  /** Place of the area in the list, and of the spot in it. */
+  readonly area: number;
+  readonly spot?: number | undefined;
+}
+
+/** How far a thickness in m may be off by the gauge. */
+export type GaugeError = (thickness_m: number) => number;
+
+/** What is judged: the film, what of it is complete, and what the gauge is worth. */
+export interface JudgedFilm {
+  readonly areas: readonly BaseFilmArea[];
+  readonly complete: readonly boolean[];
+  readonly readingsPerSpot: number;
+  /** Spots that are missing where they are counted together. */
+  readonly missing: number;
+  readonly error: GaugeError;
+}
+
+/** A mean that may decide: of a spot or of an area. Without all its readings it never fails a film. */
+interface Place {
+  readonly value: number;
+  readonly area: number;
+  readonly spot?: number | undefined;
+  readonly decides: boolean;
+}
+
+/** The least or greatest spot of each area, apart for spots that decide and those that lack readings. */
+function endSpots({ areas, readingsPerSpot }: JudgedFilm, sign: 1 | -1): Place[] {
+  return areas.flatMap(({ spots_m, counts }, area) =>
+    [true, false].flatMap((decides): Place[] => {
+      let found = -1;
+      spots_m.forEach((value, spot) => {
+        if ((counts[spot] ?? 0) >= readingsPerSpot !== decides) return;
+        if (found < 0 || sign * value < sign * (spots_m[found] ?? 0)) found = spot;
+      });
+      return found < 0 ? [] : [{ value: spots_m[found] ?? 0, area, spot: found, decides }];
+    }),
+  );
+}
+
+/** The worst place against a limit; `sign` is 1 where the limit is a least one. */
+function worstPlace(
+  criterion: FilmCriterion,
+  places: readonly Place[],
+  limit: number | undefined,
+  sign: 1 | -1,
+  error: GaugeError,
+): BaseFinding[] {
+  if (limit === undefined) return [];
+  const judged = places.map(({ value, area, spot, decides }): BaseFinding => {
+    const gap = sign * (value - limit);
+    const uncertainty = error(value);
+    const verdict = judge(gap, uncertainty, limit);
+    return {
+      criterion,
+      verdict: decides || verdict !== 'fails' ? verdict : 'undecided',
+      measured: value,
+      limit,
+      gap,
+      uncertainty,
+      area,
+      spot,
+    };
+  });
+  const worst = worstFinding(judged);
+  return worst ? [worst] : [];
+}
+
+/** The area with the most spots below the specified least thickness. */
+function lowShares(film: JudgedFilm, limits: BaseFilmLimits, terms: BaseTerms): BaseFinding[] {
+  const { lowShare: limit, lowShareAtLimit } = terms;
+  if (limit === undefined) return [];
+  const least_m = limits.least * (1 - 1e-12);
+  const within = (share: number) =>
+    lowShareAtLimit === 'fails' ? share < limit - 1e-12 : share <= limit + 1e-12;
+  const judged = film.areas.map(({ spots_m }, area): BaseFinding => {
+    const low = (off: -1 | 0 | 1) => spots_m.filter((spot) => spot + off * film.error(spot) < least_m).length;
+    // At best the gauge read low everywhere, and every reading that is missing is high enough.
+    const best = low(1) / (spots_m.length + film.missing);
+    const worst = low(-1) / spots_m.length;
+    const measured = low(0) / spots_m.length;
+    const gap = limit - measured;
+    return {
+      criterion: 'low-share',
+      verdict: within(worst) ? 'meets' : within(best) ? 'undecided' : 'fails',
+      measured,
+      limit,
+      gap,
+      uncertainty: gap < 0 ? measured - low(1) / spots_m.length : worst - measured,
+      area,
+    };
+  });
+  const worst = worstFinding(judged);
+  return worst ? [worst] : [];
+}
+
+/** Every criterion of the rule that the specification gives a limit for. */
+export function findingsOf(film: JudgedFilm, limits: BaseFilmLimits, terms: BaseTerms): BaseFinding[] {
+  const { areas, complete, error } = film;
+  const means = (known: boolean) =>
+    areas.map(({ mean_m }, area) => ({ value: mean_m, area, decides: known && (complete[area] ?? false) }));
+  return [
+    ...worstPlace('spot-least', endSpots(film, 1), limits.spotLeast, 1, error),
+    ...worstPlace('spot-most', endSpots(film, -1), limits.spotMost, -1, error),
+    ...worstPlace('mean-least', means(true), limits.meanLeast, 1, error),
+    ...worstPlace('mean-most', means(terms.meanMost !== 'unknown'), limits.meanMost, -1, error),
+    ...lowShares(film, limits, terms),
+  ];
+}

@@ -1,0 +1,249 @@
+import { judge, worstOf, type Verdict } from '../core/assessment.ts';
+import { basis } from '../core/basis.ts';
+import type { Basis, Caution, CautionCode } from '../core/caution.ts';
+import { MASS, SHARE, VOLUME } from '../core/dimensions.ts';
+import { NOT_NEGATIVE, PART_OR_WHOLE, POSITIVE } from '../core/limits.ts';
+import type { Mass, Quantity, Share, Volume } from '../core/quantity.ts';
+import { fields, read, readOr, refuse, write } from '../core/read.ts';
+import { readNames, readObjects } from '../core/readPlain.ts';
+import type { ShareUnit } from '../core/unitCodes.ts';
+import { readVolumeParts, readWeightParts, type VolumePart, type WeightPart } from '../mix/parts.ts';
+import { ratioOff, type BaseUse } from '../mix/ratioOff.ts';
+
+/** How much of one part went into a batch. */
+export interface LoggedPart {
+  /** Name of the part. */
+  readonly name: string;
+  /** By volume where the ratio is by volume, by mass where it is by weight. */
+  readonly amount: Volume | Mass;
+  /** How far the reading may be off, either way. Taken as exact where not given. */
+  readonly readingError?: Volume | Mass | undefined;
+}
+
+/** A batch as it was logged. */
+export interface LoggedBatch {
+  /** Its number. */
+  readonly name: string;
+  /** Every part of it. */
+  readonly amounts: readonly LoggedPart[];
+}
+
+/** Input of {@link ratioDrift}. */
+export interface RatioDriftInput<U extends ShareUnit = ShareUnit> {
+  /** The ratio by volume, or by weight; two parts or more. */
+  readonly parts: readonly VolumePart[] | readonly WeightPart[];
+  /** The batches in the order in which they were mixed. */
+  readonly batches: readonly LoggedBatch[];
+  /** How far a part may be off against the first, from the instructions. */
+  readonly ratioTolerance: Share;
+  /** Unit of the answer. */
+  readonly unit: U;
+}
+
+/** One batch, by the part that is furthest off. */
+export interface BatchFinding<U extends ShareUnit = ShareUnit> {
+  /** The batch. */
+  readonly name: string;
+  /** Whether it is within the tolerance. */
+  readonly verdict: Verdict;
+  /** The part that is furthest off against the first. */
+  readonly part: string;
+  /** How far; below 0 where it is short. */
+  readonly off: Quantity<U>;
+  /** How far that may be wrong by the readings. */
+  readonly uncertainty: Quantity<U>;
+}
+
+/** How the ratio of one part moves over the batches. */
+export interface PartTrend<U extends ShareUnit = ShareUnit> {
+  /** The part; all against the first. */
+  readonly part: string;
+  /** The batch in which it was furthest off. */
+  readonly worst: string;
+  /** How far it was off there. */
+  readonly off: Quantity<U>;
+  /** How much further it goes off with each batch, by a straight line through all of them. */
+  readonly perBatch: Quantity<U>;
+  /** From the first batch to the last by that line. */
+  readonly overLog: Quantity<U>;
+  /** Whether the readings, all wrong in the worst way, could not make that line. */
+  readonly drifts: boolean;
+}
+
+/** What a log of batches says of their ratio. */
+export interface RatioDrift<U extends ShareUnit = ShareUnit> {
+  /** The worst of the batches. */
+  readonly verdict: Verdict;
+  /** The batch that is furthest off. */
+  readonly worst: string;
+  /** Every batch. */
+  readonly batches: readonly BatchFinding<U>[];
+  /** Every part but the first. */
+  readonly trends: readonly PartTrend<U>[];
+  /** Batches outside the tolerance, to be looked for on the floor. */
+  readonly suspects: readonly string[];
+  /** What belongs with it. */
+  readonly cautions: readonly Caution[];
+  /** Where the figures come from. */
+  readonly basis: readonly Basis[];
+}
+
+/** A part of a batch against the first part. */
+interface Off {
+  readonly off: number;
+  readonly uncertainty: number;
+}
+
+/**
+ * Whether the ratio of the parts wanders over the batches of a day, and which batch was furthest off.
+ *
+ * Each batch may be within its tolerance and the log still show a pump that wears or a mark that slips: the line through
+ * all batches tells, as far as the readings can.
+ *
+ * @formula
+ * ```math
+ * \delta_b = \frac{V_b / V_{1,b}}{r / r_1} - 1 \qquad
+ * m = \frac{\sum (b - \bar b)\,\delta_b}{\sum (b - \bar b)^2}
+ * ```
+ * @units volumes or masses, share, numbers of parts; answers shares.
+ * @validRange amounts above 0, reading errors of the first part below its amount; two parts or more; one batch has no trend.
+ * @accuracy Exact up to round-off; the uncertainty is that of both readings wrong against each other. No published figure:
+ * it is the definition of a ratio and a straight line through it.
+ * @source definition, common-practice
+ * @param input - Ratio, batches, tolerance and the unit wanted.
+ * @returns Every batch with its verdict, the trend of each part, and the batches to look for.
+ * @throws An `InputError` that names the field.
+ * @example
+ * ```ts
+ * import * as inspect from 'coating-math/inspect';
+ *
+ * const batch = (name: string, a: number, b: number) => ({
+ *   name,
+ *   amounts: [
+ *     { name: 'A', amount: { value: a, unit: 'kg' } as const },
+ *     { name: 'B', amount: { value: b, unit: 'kg' } as const },
+ *   ],
+ * });
+ * const log = inspect.ratioDrift({
+ *   parts: [{ name: 'A', weightParts: 4 }, { name: 'B', weightParts: 1 }],
+ *   batches: [batch('1', 8, 2), batch('2', 8, 1.98), batch('3', 8, 1.96), batch('4', 8, 1.9)],
+ *   ratioTolerance: { value: 3, unit: '%' },
+ *   unit: '%',
+ * });
+ * [log.worst, log.suspects, log.trends[0]?.perBatch.value.toFixed(1)]; // => ['4', ['4'], '-1.6']
+ * ```
+ */
+export function ratioDrift<U extends ShareUnit>(input: RatioDriftInput<U>): RatioDrift<U> {
+  const fn = 'ratioDrift';
+  const { parts, batches, ratioTolerance, unit } = fields(fn, input);
+  const list = readObjects<VolumePart | WeightPart>(fn, 'parts', parts, 2);
+  const byWeight = 'weightParts' in (list[0] as object);
+  const ratio = byWeight
+    ? readWeightParts(fn, parts as readonly WeightPart[])
+    : readVolumeParts(fn, parts as readonly VolumePart[]);
+  const kind = byWeight ? MASS : VOLUME;
+  const tolerance = read(fn, 'ratioTolerance', ratioTolerance, SHARE, PART_OR_WHOLE);
+  const logged = readObjects(fn, 'batches', batches, 1);
+  const names = readNames(fn, logged, ['batches']);
+  const others = ratio.names.slice(1);
+
+  /** Of each batch: every part but the first. */
+  const offs = logged.map((batch, b): readonly Off[] => {
+    const [first, ...rest] = readUses(batch, b);
+    if (!first || first.error >= first.amount) {
+      const got = batch.amounts;
+      return refuse(fn, 'conflict', ['batches', b, 'amounts'], 'a first part larger than its error', got);
+    }
+    return rest.map((part) => ratioOff(part, first));
+  });
+
+  /** The parts of a batch in the order of the ratio. */
+  function readUses(batch: LoggedBatch, b: number): readonly BaseUse[] {
+    const path = ['batches', b, 'amounts'];
+    const amounts = readObjects(fn, 'amounts', batch.amounts, 1, ['batches', b]);
+    const given = readNames(fn, amounts, path);
+    const uses = amounts.map(({ amount, readingError }, i) => ({
+      amount: read<string>(fn, 'amount', amount, kind, POSITIVE, [...path, i]),
+      error: readOr<string>(0, fn, 'readingError', readingError, kind, NOT_NEGATIVE, [...path, i]),
+    }));
+    return ratio.names.map((name, i) => {
+      const use = uses[given.indexOf(name)];
+      const weight = ratio.weights[i]?.toNumber() ?? 1;
+      return use
+        ? { ...use, weight }
+        : refuse(fn, 'missing', path, `a list with ${name} in it`, batch.amounts);
+    });
+  }
+
+  const furthest = (some: readonly Off[]) =>
+    some.reduce((most, { off }, i) => (Math.abs(off) > Math.abs(some[most]?.off ?? 0) ? i : most), 0);
+  const share = (value: number) => write(fn, value, SHARE, unit);
+  const judged = offs.map((ofBatch, b) => {
+    const part = furthest(ofBatch);
+    const { off, uncertainty } = ofBatch[part] as Off;
+    const verdicts = ofBatch.map((one) => judge(tolerance - Math.abs(one.off), one.uncertainty, 1));
+    return { name: names[b] ?? '', verdict: worstOf(verdicts), part: others[part] ?? '', off, uncertainty };
+  });
+  const trends = others.map((part, i) => {
+    const ofPart = offs.map((ofBatch) => ofBatch[i] as Off);
+    const worst = furthest(ofPart);
+    return { part, worst: names[worst] ?? '', off: ofPart[worst]?.off ?? 0, ...lineOf(ofPart) };
+  });
+  const worst = names[furthest(judged)] ?? '';
+  const suspects = judged.filter(({ verdict }) => verdict === 'fails').map(({ name }) => name);
+  const undecided = judged.filter(({ verdict }) => verdict === 'undecided').map(({ name }) => name);
+  const about = (code: CautionCode, params: Caution['params']): Caution => ({
+    code,
+    severity: 'caution',
+    params,
+    source: 'common-practice',
+  });
+  return {
+    verdict: worstOf(judged.map(({ verdict }) => verdict)),
+    worst,
+    batches: judged.map(({ off, uncertainty, ...batch }) => ({
+      ...batch,
+      off: share(off),
+      uncertainty: share(uncertainty),
+    })),
+    trends: trends.map(({ off, perBatch, drifts, ...trend }) => ({
+      ...trend,
+      off: share(off),
+      perBatch: share(perBatch),
+      overLog: share(perBatch * (offs.length - 1)),
+      drifts,
+    })),
+    suspects,
+    cautions: [
+      ...(suspects.length > 0
+        ? [
+            about('batches-off-ratio', {
+              names: suspects.join(', '),
+              tolerance: write(fn, tolerance, SHARE, '%'),
+            }),
+          ]
+        : []),
+      ...(undecided.length > 0 ? [about('batches-undecided', { names: undecided.join(', ') })] : []),
+      ...trends.flatMap(({ part, perBatch, drifts }) =>
+        drifts ? [about('ratio-drifts', { part, perBatch: write(fn, perBatch, SHARE, '%') })] : [],
+      ),
+    ],
+    basis: [
+      basis('batches', `inspect.${fn}`, '(amount / first amount) / (parts / first parts) − 1', 'definition', {
+        parts: ratio.given,
+        batches: logged.length,
+        ratioTolerance,
+      }),
+    ],
+  };
+}
+
+/** The straight line through the batches, and whether the readings could not make it by themselves. */
+function lineOf(offs: readonly Off[]): { readonly perBatch: number; readonly drifts: boolean } {
+  const middle = (offs.length - 1) / 2;
+  const spread = offs.reduce((sum, _, b) => sum + (b - middle) ** 2, 0);
+  if (spread === 0) return { perBatch: 0, drifts: false };
+  const perBatch = offs.reduce((sum, { off }, b) => sum + ((b - middle) / spread) * off, 0);
+  const byReadings = offs.reduce((sum, one, b) => sum + (Math.abs(b - middle) / spread) * one.uncertainty, 0);
+  return { perBatch, drifts: Math.abs(perBatch) > byReadings + 1e-12 };
+}
