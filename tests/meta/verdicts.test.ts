@@ -56,7 +56,7 @@ describe.each(checks)('$id', ({ run, own }) => {
         quantitiesIn(given).forEach(([path, quantity], i) => {
           // The ends of a range change their unit together, or not at all.
           if (['low', 'likely', 'high'].includes(String(path.at(-1)))) return;
-          const units = Object.keys(dimensionOf(quantity.unit)?.factor ?? {});
+          const units = Object.keys(dimensionOf(quantity.unit)?.exact ?? {});
           const unit = units[(pick[i % 8] ?? 0) % units.length] ?? quantity.unit;
           const moved = convert({ quantity: quantity as never, unit: unit as never }) as object;
           other = replaced(other, path, { ...quantity, ...moved });
