@@ -16,11 +16,11 @@ const LARGER = {
   'statistics.arithmeticMean': [1.9 * 1024, 'every unit'],
   'statistics.coefficientOfVariation': [1.9 * 1024, 'every unit'],
   'statistics.conformanceProbability': [2.3 * 1024, "every unit and Student's distribution"],
-  'statistics.expandedUncertainty': [2.3 * 1024, "every unit and Student's distribution"],
+  'statistics.expandedUncertainty': [2.4 * 1024, "every unit and Student's distribution"],
   'statistics.sampleStandardDeviation': [1.9 * 1024, 'every unit'],
   'statistics.typeAUncertainty': [1.9 * 1024, 'every unit'],
   'statistics.typeBUncertainty': [1.9 * 1024, 'every unit'],
-  'statistics.uncertaintyFromExpanded': [2.6 * 1024, "every unit and Student's distribution"],
+  'statistics.uncertaintyFromExpanded': [2.7 * 1024, "every unit and Student's distribution"],
   'units.add': [1.5 * 1024, 'every unit, and points and differences apart'],
   'units.subtract': [1.5 * 1024, 'every unit, and points and differences apart'],
 };

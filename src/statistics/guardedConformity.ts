@@ -26,7 +26,7 @@ export interface GuardedConformityInput<U extends Unit = Unit> extends Specifica
   /** How sure a verdict is to be right where it meets or fails; either this or `guardBand`. */
   readonly confidence?: Share | undefined;
   /** The width that the contract keeps from every limit, 0 for none; either this or `confidence`. */
-  readonly guardBand?: Quantity<StepUnit<U>> | undefined;
+  readonly guardBand?: Quantity<StepUnit<NoInfer<U>>> | undefined;
 }
 
 /** A value judged with guard bands. `uncertainty` is the width of the guard band. */

@@ -22,7 +22,7 @@ export interface UncertaintyFromExpandedInput<U extends Unit = Unit> {
   /** What the certificate gives for the quantity. */
   readonly estimate: Quantity<SameKind<U>>;
   /** The expanded uncertainty that stands beside it, after ±. */
-  readonly expandedUncertainty: Quantity<StepUnit<U>>;
+  readonly expandedUncertainty: Quantity<StepUnit<NoInfer<U>>>;
   /** The factor that it was expanded by; either this or `confidence`. */
   readonly coverageFactor?: number | undefined;
   /** The level of confidence that it was expanded to; either this or `coverageFactor`. */
