@@ -32,7 +32,7 @@ const checks = [...functions].flatMap(([id, run]) => {
 
 it('there are checks in every folder that has readings', () => {
   const folders = new Set(checks.map(({ id }) => id.split('.')[0]));
-  for (const folder of ['aggregate', 'batch', 'climate', 'mix', 'moisture', 'statistics']) {
+  for (const folder of ['aggregate', 'batch', 'climate', 'inspect', 'mix', 'moisture', 'statistics']) {
     expect(folders).toContain(folder);
   }
 });
@@ -56,7 +56,7 @@ describe.each(checks)('$id', ({ run, own }) => {
         quantitiesIn(given).forEach(([path, quantity], i) => {
           // The ends of a range change their unit together, or not at all.
           if (['low', 'likely', 'high'].includes(String(path.at(-1)))) return;
-          const units = Object.keys(dimensionOf(quantity.unit)?.factor ?? {});
+          const units = Object.keys(dimensionOf(quantity.unit)?.exact ?? {});
           const unit = units[(pick[i % 8] ?? 0) % units.length] ?? quantity.unit;
           const moved = convert({ quantity: quantity as never, unit: unit as never }) as object;
           other = replaced(other, path, { ...quantity, ...moved });
