@@ -32,7 +32,7 @@ const checks = [...functions].flatMap(([id, run]) => {
 
 it('there are checks in every folder that has readings', () => {
   const folders = new Set(checks.map(({ id }) => id.split('.')[0]));
-  for (const folder of ['aggregate', 'batch', 'climate', 'mix', 'moisture', 'statistics']) {
+  for (const folder of ['aggregate', 'batch', 'climate', 'inspect', 'mix', 'moisture', 'statistics']) {
     expect(folders).toContain(folder);
   }
 });
