@@ -71,8 +71,7 @@ export class InputError extends RangeError {
 
   /** Name, message and issues: all that a log or another process needs. */
   toJSON(): { name: string; message: string; issues: readonly InputIssue[] } {
-    const { name, message, issues } = this;
-    return { name, message, issues };
+    return Object.assign({ message: this.message }, this);
   }
 
   /** Recognises errors of other copies of the library; a subclass recognises only its own. */

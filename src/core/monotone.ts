@@ -18,7 +18,7 @@ export type Directions<F extends Formula> = { readonly [K in keyof Parameters<F>
  * @param directions - For each input: `'+'` the answer never falls as it grows, `'-'` never rises, `'none'` neither.
  * @param formula - A function of one input object that answers one quantity.
  * @returns The same formula.
- * @throws An `InputError`: `wrong-type` for what is no function.
+ * @throws An `InputError`: `missing` where no formula came.
  * @example
  * ```ts
  * import { across, between, monotone, type Area, type Quantity } from 'coating-math/core';
@@ -28,8 +28,9 @@ export type Directions<F extends Formula> = { readonly [K in keyof Parameters<F>
  * ```
  */
 export function monotone<F extends Formula>(directions: Directions<F>, formula: F): F {
-  if (typeof formula !== 'function') refuse('monotone', 'wrong-type', ['formula'], 'a function', formula);
-  return Object.assign(formula, { directions });
+  return typeof formula === 'function'
+    ? Object.assign(formula, { directions })
+    : refuse('monotone', 'missing', [], 'a function', formula);
 }
 
 /** The declaration of a formula, or nothing. */

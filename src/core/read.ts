@@ -32,9 +32,7 @@ export function show(value: unknown, inside = false): string {
 
 /** The input object itself, or a refusal where there is none. */
 export function fields<I extends object>(fn: string, input: I): I {
-  return typeof input === 'object' && (input as I | null)
-    ? input
-    : refuse(fn, 'missing', [], 'an object', input);
+  return Object(input) === input ? input : refuse(fn, 'missing', [], 'an object', input);
 }
 
 /**
