@@ -6,19 +6,28 @@ import type { Length, Quantity, Time, WorkRate } from '../core/quantity.ts';
 import { fields, read, readOr, refuse, write } from '../core/read.ts';
 import { readObject } from '../core/readPlain.ts';
 import type { LengthUnit, TimeUnit, WorkRateUnit } from '../core/unitCodes.ts';
+import {
+  readCoverage,
+  readError,
+  uncertaintyBasis,
+  type Confidence,
+  type ReadingError,
+} from '../statistics/readingError.ts';
 
 /** Input of {@link wetEdge}. */
 export interface WetEdgeInput<
   T extends TimeUnit = TimeUnit,
   L extends LengthUnit = LengthUnit,
   R extends WorkRateUnit = WorkRateUnit,
-> {
+> extends Confidence {
   /** Width of the front along which strip is laid beside strip. */
   readonly frontWidth: Length;
   /** Depth of one strip. */
   readonly stripDepth: Length;
   /** Area that is laid in a time. */
   readonly rate: WorkRate;
+  /** What that may be off by, from strips timed before. Taken as exact where not given. */
+  readonly rateError?: ReadingError<WorkRate> | undefined;
   /** How long the edge stays open at the temperature of the floor. */
   readonly openTime: Time;
   /** Time before the end of it by which the last tool must be through. None where not given. */
@@ -47,7 +56,8 @@ export interface WetEdge<
  * t = \frac{b \, d}{\dot A} \le t_o - t_r
  * ```
  * @units lengths, work rate, times; answers times, a length and a work rate.
- * @validRange lengths, rate and openTime above 0; margin 0 or more and below openTime.
+ * @validRange lengths, rate and openTime above 0; margin 0 or more and below openTime; rateError 0 or more, as a bound
+ * below the rate.
  * @accuracy Exact up to round-off; as good as the pace. No published figure: it is the pace of a crew.
  * @source common-practice
  * @param input - Front, strip, rate, open time and the units wanted.
@@ -73,7 +83,7 @@ export function wetEdge<T extends TimeUnit, L extends LengthUnit, R extends Work
 ): WetEdge<T, L, R> {
   const fn = 'wetEdge';
   const given = fields(fn, input);
-  const { frontWidth, stripDepth, rate, openTime, margin } = given;
+  const { frontWidth, stripDepth, rate, rateError, openTime, margin } = given;
   const units = readObject(fn, 'units', given.units);
   const width_m = read(fn, 'frontWidth', frontWidth, LENGTH, POSITIVE);
   const depth_m = read(fn, 'stripDepth', stripDepth, LENGTH, POSITIVE);
@@ -83,7 +93,15 @@ export function wetEdge<T extends TimeUnit, L extends LengthUnit, R extends Work
   if (!(limit_s > 0)) refuse(fn, 'conflict', ['margin'], 'shorter than openTime', margin);
   const strip_s = (width_m * depth_m) / rate_m2PerS;
   const time = (seconds: number) => write(fn, seconds, TIME, units.time, ['units', 'time']);
-  const verdict = judge(limit_s - strip_s, 0, limit_s);
+  const coverage = readCoverage(fn, given);
+  const rateOff = readError(fn, 'rateError', rateError, coverage, WORK_RATE, NOT_NEGATIVE);
+  if (rateOff.bound >= rate_m2PerS) refuse(fn, 'conflict', ['rateError'], 'smaller than the rate', rateError);
+  // A slower crew counts against a strip that is in time, a faster one for a strip that is not.
+  const towards = strip_s <= limit_s ? -rateOff.bound : rateOff.bound;
+  const off_s =
+    coverage?.expanded([strip_s / rate_m2PerS, rateOff]) ??
+    Math.abs((width_m * depth_m) / (rate_m2PerS + towards) - strip_s);
+  const verdict = judge(limit_s - strip_s, off_s, limit_s);
   const strip = time(strip_s);
   const limit = time(limit_s);
   const widest_m = (limit_s * rate_m2PerS) / depth_m;
@@ -95,6 +113,7 @@ export function wetEdge<T extends TimeUnit, L extends LengthUnit, R extends Work
     measured: strip,
     limit,
     gap: time(limit_s - strip_s),
+    ...(off_s > 0 && { uncertainty: time(off_s) }),
     widestFront,
     rateNeeded,
     cautions:
@@ -109,6 +128,7 @@ export function wetEdge<T extends TimeUnit, L extends LengthUnit, R extends Work
         openTime,
         margin,
       }),
+      ...uncertaintyBasis('batch.wetEdge', { rateError }, given),
     ],
   };
 }

@@ -18,7 +18,7 @@ import {
   type LayingConditions,
   type LayingLimits,
 } from './conditions.ts';
-import { readErrors, type InstrumentErrors } from './instruments.ts';
+import { errorsBasis, halfWidths, readErrors, type InstrumentErrors } from './instruments.ts';
 
 /** Input of {@link ambientLimits}. */
 export interface AmbientLimitsInput extends InstrumentErrors {
@@ -90,14 +90,14 @@ export function ambientLimits(input: AmbientLimitsInput): AmbientLimits {
   const { readings, limits } = fields(fn, input);
   const given = readObject(fn, 'readings', readings);
   const read = readConditions(fn, given, ['readings']);
-  const errors = readErrors(fn, input);
+  const half = halfWidths(readErrors(fn, input));
   const findings = readLimits(fn, limits).map((limit): LimitFinding => {
     const { of, end } = limit;
     const reading = read.get(of) ?? readCondition(fn, of, given, ['readings']);
     const room = roomTo(limit, reading);
-    const verdict = judge(room, errors[of], limit.scale);
+    const verdict = judge(room, half[of], limit.scale);
     const measured = inUnitOf(limit, given[of] as Quantity, reading);
-    const uncertainty = errors[of] > 0 ? difference(limit, errors[of]) : undefined;
+    const uncertainty = half[of] > 0 ? difference(limit, half[of]) : undefined;
     const params = { measured, limit: echo(limit.given), ...(uncertainty && { uncertainty }) };
     return {
       of,
@@ -126,7 +126,7 @@ export function ambientLimits(input: AmbientLimitsInput): AmbientLimits {
     verdict: worstOf(findings.map((finding) => finding.verdict)),
     findings,
     cautions: findings.flatMap((finding) => finding.cautions),
-    basis: findings.flatMap((finding) => finding.basis),
+    basis: [...findings.flatMap((finding) => finding.basis), ...errorsBasis(fn, input)],
   };
 
   /** A reading in the unit of its limit; one that is in it already stays untouched. */

@@ -8,7 +8,7 @@ import type { Quantity, Share, Temperature } from '../core/quantity.ts';
 import { fields, read, write } from '../core/read.ts';
 import { readTemperature, writeTemperature } from '../core/temperature.ts';
 import type { TemperatureDifferenceUnit } from '../core/unitCodes.ts';
-import { readErrors, type InstrumentErrors } from './instruments.ts';
+import { errorsBasis, readErrors, type InstrumentErrors } from './instruments.ts';
 import { CLIMATE } from './limits.ts';
 import { MARGIN_SCALE, marginOf } from './margin.ts';
 
@@ -30,8 +30,9 @@ export interface DewPointMarginInput<
  * Whether the floor is far enough above the dew point, now and at this place.
  *
  * The margin is a difference, judged in the unit of its limit: 5 °F of it are 2.8 °C. The errors of the instruments
- * are taken as all against the floor at once; where that reaches over the limit the verdict is undecided. The dew point
- * is that of `dewPoint`: over water, by Murphy and Koop below −0.0088 °C.
+ * are taken as all against the floor at once, or with `confidence` propagated by the GUM; where that reaches over
+ * the limit the verdict is undecided. The dew point is that of `dewPoint`: over water, by Murphy and Koop below
+ * −0.0088 °C.
  *
  * @formula
  * ```math
@@ -41,7 +42,7 @@ export interface DewPointMarginInput<
  * @validRange temperatures from −100 to 100 °C, humidity above 0 and up to 100 %; limit 0 or more; errors up to 20 K
  * and 50 % of humidity, below the humidity itself.
  * @accuracy That of `dewPoint`: within 0.002 K. A reading exactly on the limit meets it.
- * @source iso-8502-4, mil-hdbk-1110, iapws-r7-97, murphy-koop-2005
+ * @source iso-8502-4, mil-hdbk-1110, iapws-r7-97, murphy-koop-2005, jcgm-100-2008
  * @param input - Air, humidity, surface, the limit, and what the instruments may be off by.
  * @returns The verdict with margin, limit, gap and uncertainty in the unit of the limit.
  * @throws An `InputError` that names the field.
@@ -112,6 +113,7 @@ export function dewPointMargin<U extends TemperatureDifferenceUnit>(
         dewPoint,
         limit,
       }),
+      ...errorsBasis(fn, input),
     ],
   };
 }

@@ -6,16 +6,16 @@ import { echo } from '../core/echo.ts';
 import { writeInstant, type Instant } from '../core/instant.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import type { Quantity, TemperatureDifference, Time } from '../core/quantity.ts';
-import { fields, read, readOr, write } from '../core/read.ts';
+import { fields, read, write } from '../core/read.ts';
 import { readKey } from '../core/readPlain.ts';
+import type { ReadingError } from '../statistics/readingError.ts';
 import { closedReadings, type ClosedReading } from './closedReadings.ts';
 import { readLimits, type LayingLimits } from './conditions.ts';
 import { drySpans } from './film.ts';
-import { readErrors, type InstrumentErrors } from './instruments.ts';
-import { TEMPERATURE_ERROR } from './limits.ts';
+import { errorsBasis, readErrors, type InstrumentErrors } from './instruments.ts';
 import { readSeries, spansOf, type ClimateReading } from './series.ts';
 import { intersect, joined, lastNotAbove, lineReader, moment, type Interval } from './spans.ts';
-import { CONDENSATION, OUTGASSING, trendOf, type Trend } from './trend.ts';
+import { CONDENSATION, OUTGASSING, readBlind, trendOf, type Trend } from './trend.ts';
 
 /** What the floor must be doing while it is laid. */
 export type LayingTrend = 'falling or steady' | 'rising';
@@ -37,7 +37,7 @@ export interface LayingWindowsInput extends InstrumentErrors {
   /** What the floor must be doing while it is laid, where the product asks for it; left out, cautions name what it does. */
   readonly trend?: LayingTrend | undefined;
   /** A change of the floor between two readings that the thermometer cannot tell from none. */
-  readonly changeError?: TemperatureDifference | undefined;
+  readonly changeError?: ReadingError<TemperatureDifference> | undefined;
 }
 
 /** A time in which laying may start, and the film then stays above the dew point for as long as it must. */
@@ -137,8 +137,9 @@ export function layingWindows(input: LayingWindowsInput): LayingWindows {
   );
   const limits = input.limits === undefined ? [] : readLimits(fn, input.limits);
   const rule = trend === undefined ? undefined : TRENDS[readKey(fn, 'trend', trend, TRENDS)];
-  const blind_K = readOr(0, fn, 'changeError', changeError, TEMPERATURE_DIFFERENCE, TEMPERATURE_ERROR);
-  const series = readSeries(fn, readings, limits, readErrors(fn, input), sensitiveFor);
+  const errors = readErrors(fn, input);
+  const blind_K = readBlind(fn, changeError, errors.coverage);
+  const series = readSeries(fn, readings, limits, errors, sensitiveFor);
   const { at, ms, surface_C, margin } = series;
 
   const intervals = Array.from({ length: at.length - 1 }, (_, i): Interval => {
@@ -214,6 +215,7 @@ export function layingWindows(input: LayingWindowsInput): LayingWindows {
         },
         'straight lines between readings',
       ),
+      ...errorsBasis(fn, input),
     ],
   };
 }

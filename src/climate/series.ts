@@ -5,7 +5,7 @@ import type { Share, Temperature, Time } from '../core/quantity.ts';
 import { read, refuse } from '../core/read.ts';
 import { readList, readObject } from '../core/readPlain.ts';
 import { readCondition, roomTo, type BaseLimit } from './conditions.ts';
-import type { BaseErrors } from './instruments.ts';
+import { halfWidths, type BaseErrors } from './instruments.ts';
 import { SENSITIVE_TIME } from './limits.ts';
 import { MARGIN_SCALE, marginOf } from './margin.ts';
 import { joined, notBelowZero, type Interval, type Span } from './spans.ts';
@@ -76,6 +76,7 @@ export function readSeries(
   };
   const { at, ms, offset_min, surface_C, margin, cured } = series;
   const always_s = sensitiveFor && read(fn, 'sensitiveFor', sensitiveFor, TIME, SENSITIVE_TIME);
+  const half = halfWidths(errors);
   let speedBefore = 0;
   for (let i = 0; i < n; i++) {
     const reading = readObject(fn, i, readings[i], ['readings']);
@@ -100,8 +101,8 @@ export function readSeries(
     limits.forEach((limit, k) => {
       const column = series.limits[k] as Column;
       column.room[i] = roomTo(limit, readCondition(fn, limit.of, reading, path));
-      column.down[i] = errors[limit.of];
-      column.up[i] = errors[limit.of];
+      column.down[i] = half[limit.of];
+      column.up[i] = half[limit.of];
     });
 
     const own_s =

@@ -4,12 +4,18 @@ import type { Basis, Caution, CautionCode } from '../core/caution.ts';
 import { TEMPERATURE_DIFFERENCE, TIME } from '../core/dimensions.ts';
 import { readInstant, type Instant } from '../core/instant.ts';
 import type { Quantity, Temperature, TemperatureDifference } from '../core/quantity.ts';
-import { fields, readOr, refuse, write } from '../core/read.ts';
+import { fields, refuse, write } from '../core/read.ts';
 import { readObject } from '../core/readPlain.ts';
 import { readTemperature } from '../core/temperature.ts';
 import type { TemperatureDifferenceUnit } from '../core/unitCodes.ts';
-import { CLIMATE, TEMPERATURE_ERROR } from './limits.ts';
-import { CONDENSATION, OUTGASSING, trendOf, type Trend } from './trend.ts';
+import {
+  readCoverage,
+  uncertaintyBasis,
+  type Confidence,
+  type ReadingError,
+} from '../statistics/readingError.ts';
+import { CLIMATE } from './limits.ts';
+import { CONDENSATION, OUTGASSING, readBlind, trendOf, type Trend } from './trend.ts';
 
 /** The temperature of the floor at a time. */
 export interface SurfaceReading {
@@ -20,13 +26,15 @@ export interface SurfaceReading {
 }
 
 /** Input of {@link slabTrend}. */
-export interface SlabTrendInput<U extends TemperatureDifferenceUnit = TemperatureDifferenceUnit> {
+export interface SlabTrendInput<
+  U extends TemperatureDifferenceUnit = TemperatureDifferenceUnit,
+> extends Confidence {
   /** First reading. */
   readonly earlier: SurfaceReading;
   /** Second reading, at the same place with the same instrument. */
   readonly later: SurfaceReading;
   /** A change that the instrument cannot tell from none. Every change counts where it is not given. */
-  readonly changeError?: TemperatureDifference | undefined;
+  readonly changeError?: ReadingError<TemperatureDifference> | undefined;
   /** Unit of the change. */
   readonly unit: U;
 }
@@ -92,7 +100,7 @@ export function slabTrend<U extends TemperatureDifferenceUnit>(input: SlabTrendI
   const first = reading('earlier', earlier);
   const second = reading('later', later);
   if (second.ms <= first.ms) refuse(fn, 'conflict', ['later', 'at'], 'after the earlier reading', later.at);
-  const blind_K = readOr(0, fn, 'changeError', changeError, TEMPERATURE_DIFFERENCE, TEMPERATURE_ERROR);
+  const blind_K = readBlind(fn, changeError, readCoverage(fn, input));
 
   const change_K = second.surface_C - first.surface_C;
   const trend = trendOf(change_K, blind_K);
@@ -132,6 +140,7 @@ export function slabTrend<U extends TemperatureDifferenceUnit>(input: SlabTrendI
         { earlier: earlier.surface, later: later.surface, changeError },
         'the rule of a falling or steady slab is from memory of concrete practice',
       ),
+      ...uncertaintyBasis(`climate.${fn}`, { changeError }, input),
     ],
   };
 }

@@ -1,5 +1,9 @@
 /** Which way the floor is going, and what the two rules that contradict each other say of it. */
 import type { Verdict } from '../core/assessment.ts';
+import { TEMPERATURE_DIFFERENCE } from '../core/dimensions.ts';
+import type { TemperatureDifference } from '../core/quantity.ts';
+import { halfWidthOf, readError, type Coverage, type ReadingError } from '../statistics/readingError.ts';
+import { TEMPERATURE_ERROR } from './limits.ts';
 
 /** Which way the floor is going. */
 export type Trend = 'rising' | 'steady' | 'falling' | 'undecided';
@@ -8,6 +12,23 @@ export type Trend = 'rising' | 'steady' | 'falling' | 'undecided';
 export function trendOf(change_K: number, blind_K: number): Trend {
   if (Math.abs(change_K) <= Math.max(blind_K, 3e-10)) return blind_K > 0 ? 'undecided' : 'steady';
   return change_K > 0 ? 'rising' : 'falling';
+}
+
+/** Reads a change that the instrument cannot tell from none, in K. */
+export function readBlind(
+  fn: string,
+  changeError: ReadingError<TemperatureDifference> | undefined,
+  coverage: Coverage | undefined,
+): number {
+  const error = readError(
+    fn,
+    'changeError',
+    changeError,
+    coverage,
+    TEMPERATURE_DIFFERENCE,
+    TEMPERATURE_ERROR,
+  );
+  return halfWidthOf(error, coverage);
 }
 
 /** By the rule for concrete: lay on a falling or steady slab, because rising air in the pores blows bubbles. */

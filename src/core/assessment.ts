@@ -14,7 +14,7 @@ export interface Assessment<U extends string = string> {
   readonly limit: Quantity<U>;
   /** Room to the limit; below 0 on the wrong side of it. */
   readonly gap: Quantity<U>;
-  /** Half the width in which the true value lies, where the errors of the instruments were given. */
+  /** Half the width in which the true value lies, where errors were given: as bounds, or expanded by the GUM. */
   readonly uncertainty?: Quantity<U> | undefined;
   /** What belongs with the verdict. */
   readonly cautions: readonly Caution[];

@@ -3,6 +3,7 @@ import type { Quantity } from './quantity.ts';
 /** Every caution this library can raise, by the folder that raises it. The words stand in `coating-math/messages`. */
 export type CautionCode =
   // statistics
+  | 'beyond-fitted-points'
   | 'mean-not-places'
   | 'normal-readings-assumed'
   | 'beyond-limit'

@@ -2,6 +2,8 @@ import type { CautionCode } from '../core/caution.ts';
 
 /** The English words for every caution. A name in braces stands for the parameter of that name. */
 export const en: Readonly<Record<CautionCode, string>> = {
+  'beyond-fitted-points':
+    'The line is asked for at {at}, outside its points from {first} to {last}. Nothing shows that it goes on straight: what dries, cures or wears bends.',
   'mean-not-places':
     'The interval is about the mean. Single places may lie far outside it, and a floor often fails by its worst place.',
   'normal-readings-assumed':
@@ -165,7 +167,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'batch-below-least':
     'A batch of {batch} is below {least}, the least that can be measured in ratio. Make the batches equal, or mix the least and let the rest cure.',
   'wet-edge-closes':
-    'A strip along the front takes {strip}, and the edge may wait {limit}: it closes first and leaves a lap mark. Narrow the front to {widestFront} by a joint or a taped line, lay {rateNeeded}, or wait for a cooler floor.',
+    'A strip along the front takes {strip}, and the edge may wait {limit}: it closes first, or may, and leaves a lap mark. Narrow the front to {widestFront} by a joint or a taped line, lay {rateNeeded}, or wait for a cooler floor.',
   'no-stop-in-reach':
     'No joint, door or edge lies within the {reach} that can be placed in the time. Start later, place faster, or tape a line to stop at.',
   'last-strip-too-hard':

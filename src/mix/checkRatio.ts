@@ -4,20 +4,29 @@ import type { Caution } from '../core/caution.ts';
 import { SHARE, VOLUME } from '../core/dimensions.ts';
 import { NOT_NEGATIVE, PART_OR_WHOLE, POSITIVE, type Limits } from '../core/limits.ts';
 import type { Share, Volume } from '../core/quantity.ts';
-import { fields, read, readOr, refuse, write } from '../core/read.ts';
+import { fields, read, refuse, write } from '../core/read.ts';
 import { readNames, readObjects } from '../core/readPlain.ts';
 import type { ShareUnit, VolumeUnit } from '../core/unitCodes.ts';
+import {
+  readCoverage,
+  readError,
+  uncertaintyBasis,
+  type BaseError,
+  type Confidence,
+  type Coverage,
+  type ReadingError,
+} from '../statistics/readingError.ts';
 import { readVolumeParts, type PartVolume, type VolumePart } from './parts.ts';
 import { ratioOff } from './ratioOff.ts';
 
 /** What was used of one part. */
 export interface UsedVolume<U extends VolumeUnit = VolumeUnit> extends PartVolume<U> {
   /** How far the reading may be off, either way. Taken as exact where not given. */
-  readonly readingError?: Volume | undefined;
+  readonly readingError?: ReadingError<Volume> | undefined;
 }
 
 /** Input of {@link checkRatio}. */
-export interface CheckRatioInput<U extends ShareUnit = ShareUnit> {
+export interface CheckRatioInput<U extends ShareUnit = ShareUnit> extends Confidence {
   /** What was used of each part. */
   readonly used: readonly UsedVolume[];
   /** The ratio by volume; two parts or more. */
@@ -44,7 +53,8 @@ export interface RatioAssessment<U extends ShareUnit = ShareUnit> extends Assess
  * @units volumes, share, numbers of parts; answers shares.
  * @validRange volumes and tolerance above 0; reading errors 0 or more, that of the first part below its volume; two
  * parts or more.
- * @accuracy Exact up to round-off; the uncertainty is that of both readings wrong against each other.
+ * @accuracy Exact up to round-off; the uncertainty is that of both readings wrong against each other, or with
+ * `confidence` that of independent readings by the GUM.
  * No published figure: it is the definition of a ratio.
  * @source definition
  * @param input - What was used, ratio, tolerance and the unit wanted.
@@ -70,12 +80,14 @@ export function checkRatio<U extends ShareUnit>(input: CheckRatioInput<U>): Rati
   const fn = 'checkRatio';
   const { used, parts, ratioTolerance, unit } = fields(fn, input);
   const ratio = readVolumeParts(fn, parts);
-  const amounts = readUsed(fn, ratio.names, used, POSITIVE);
+  const coverage = readCoverage(fn, input);
+  const amounts = readUsed(fn, ratio.names, used, POSITIVE, coverage);
   const tolerance = read(fn, 'ratioTolerance', ratioTolerance, SHARE, PART_OR_WHOLE);
   const [first, ...others] = amounts.map(({ volume_m3, error_m3 }, i) => ({
     part: ratio.names[i] ?? '',
     amount: volume_m3,
-    error: error_m3,
+    error_m3,
+    error: error_m3.bound,
     weight: ratio.weights[i]?.toNumber() ?? 1,
   }));
   if (!first || others.length === 0) return refuse(fn, 'out-of-range', ['parts'], 'two parts or more', parts);
@@ -83,7 +95,14 @@ export function checkRatio<U extends ShareUnit>(input: CheckRatioInput<U>): Rati
     refuse(fn, 'conflict', ['used'], `a reading of ${first.part} larger than its error`, used);
   }
   const worst = others
-    .map((other) => ({ part: other.part, ...ratioOff(other, first) }))
+    .map((other) => {
+      const { off, uncertainty } = ratioOff(other, first);
+      const expanded = coverage?.expanded(
+        [(1 + off) / other.amount, other.error_m3],
+        [(1 + off) / first.amount, first.error_m3],
+      );
+      return { part: other.part, off, uncertainty: expanded ?? uncertainty };
+    })
     .reduce((most, next) => (Math.abs(next.off) > Math.abs(most.off) ? next : most));
   const gap = tolerance - Math.abs(worst.off);
   const verdict = judge(gap, worst.uncertainty, 1);
@@ -114,6 +133,11 @@ export function checkRatio<U extends ShareUnit>(input: CheckRatioInput<U>): Rati
         parts: ratio.given,
         ratioTolerance,
       }),
+      ...uncertaintyBasis(
+        'mix.checkRatio',
+        Object.fromEntries(used.map(({ name, readingError }) => [name, readingError])),
+        input,
+      ),
     ],
   };
 }
@@ -124,12 +148,13 @@ export function readUsed(
   names: readonly string[],
   used: readonly UsedVolume[],
   limits: Limits,
-): readonly { readonly volume_m3: number; readonly error_m3: number }[] {
+  coverage: Coverage | undefined,
+): readonly { readonly volume_m3: number; readonly error_m3: BaseError }[] {
   const list = readObjects(fn, 'used', used, 1);
   const usedNames = readNames(fn, list, ['used']);
   const readings = list.map(({ volume, readingError }, i) => ({
     volume_m3: read(fn, 'volume', volume, VOLUME, limits, ['used', i]),
-    error_m3: readOr(0, fn, 'readingError', readingError, VOLUME, NOT_NEGATIVE, ['used', i]),
+    error_m3: readError(fn, 'readingError', readingError, coverage, VOLUME, NOT_NEGATIVE, ['used', i]),
   }));
   return names.map((name) => {
     const reading = readings[usedNames.indexOf(name)];

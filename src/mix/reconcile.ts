@@ -6,11 +6,12 @@ import type { Quantity } from '../core/quantity.ts';
 import { fields, read, write } from '../core/read.ts';
 import { readNames, readObjects } from '../core/readPlain.ts';
 import type { VolumeUnit } from '../core/unitCodes.ts';
+import { halfWidthOf, readCoverage, uncertaintyBasis, type Confidence } from '../statistics/readingError.ts';
 import { readUsed, type UsedVolume } from './checkRatio.ts';
 import { readVolumeParts, type PartVolume, type VolumePart } from './parts.ts';
 
 /** Input of {@link reconcile}. */
-export interface ReconcileInput<U extends VolumeUnit = VolumeUnit> {
+export interface ReconcileInput<U extends VolumeUnit = VolumeUnit> extends Confidence {
   /** The ratio by volume. */
   readonly parts: readonly VolumePart[];
   /** The batches as they were logged, by number or place, and what was to be mixed for each. */
@@ -99,7 +100,9 @@ export function reconcile<U extends VolumeUnit>(input: ReconcileInput<U>): Recon
   const list = readObjects(fn, 'batches', batches, 1);
   const batchNames = readNames(fn, list, ['batches']);
   const sizes_m3 = list.map(({ volume }, i) => read(fn, 'volume', volume, VOLUME, POSITIVE, ['batches', i]));
-  const readings = readUsed(fn, ratio.names, used, NOT_NEGATIVE);
+  const coverage = readCoverage(fn, input);
+  const readings = readUsed(fn, ratio.names, used, NOT_NEGATIVE, coverage);
+  const errors_m3 = readings.map(({ error_m3 }) => halfWidthOf(error_m3, coverage));
 
   const weights = ratio.weights.map((weight) => weight.toNumber());
   const sum = weights.reduce((all, weight) => all + weight);
@@ -109,7 +112,7 @@ export function reconcile<U extends VolumeUnit>(input: ReconcileInput<U>): Recon
   /** Whether the readings allow these differences. */
   const allowed = (predicted_m3: readonly number[]) =>
     differences_m3.every((difference_m3, i) => {
-      const slack_m3 = (readings[i]?.error_m3 ?? 0) + 1e-9 * logged_m3;
+      const slack_m3 = (errors_m3[i] ?? 0) + 1e-9 * logged_m3;
       return Math.abs(difference_m3 - (predicted_m3[i] ?? 0)) <= slack_m3;
     });
   const agrees = allowed([]);
@@ -128,7 +131,7 @@ export function reconcile<U extends VolumeUnit>(input: ReconcileInput<U>): Recon
       name,
       expected: volume((shares[i] ?? 0) * logged_m3),
       difference: volume(difference_m3),
-      beyondReading: Math.abs(difference_m3) > (readings[i]?.error_m3 ?? 0) + 1e-9 * logged_m3,
+      beyondReading: Math.abs(difference_m3) > (errors_m3[i] ?? 0) + 1e-9 * logged_m3,
     };
   });
   return {
@@ -147,6 +150,11 @@ export function reconcile<U extends VolumeUnit>(input: ReconcileInput<U>): Recon
         batches: list.map(({ name, volume: size }) => ({ name, volume: size })),
         used: used.map(({ name, volume: amount, readingError }) => ({ name, volume: amount, readingError })),
       }),
+      ...uncertaintyBasis(
+        'mix.reconcile',
+        Object.fromEntries(used.map(({ name, readingError }) => [name, readingError])),
+        input,
+      ),
     ],
   };
 }

@@ -4,11 +4,19 @@ import type { Basis, Caution, CautionCode } from '../core/caution.ts';
 import type { Area } from '../core/quantity.ts';
 import { fields, refuse } from '../core/read.ts';
 import { readList, readNumber } from '../core/readPlain.ts';
-import { PH } from './ph.ts';
+import {
+  halfWidthOf,
+  readCoverage,
+  readErrorBy,
+  uncertaintyBasis,
+  type Confidence,
+  type ReadingError,
+} from '../statistics/readingError.ts';
+import { PH, readPhError } from './ph.ts';
 import { testsFor } from './count.ts';
 
 /** Input of {@link alkalinityTest}. The pH is a scale without unit. */
-export interface AlkalinityTestInput {
+export interface AlkalinityTestInput extends Confidence {
   /** Area of the floor that the readings stand for. */
   readonly floorArea: Area;
   /** All readings of pH, on lightly ground and cleaned concrete. */
@@ -18,7 +26,7 @@ export interface AlkalinityTestInput {
   /** Highest pH that the instructions of the system allow. */
   readonly most: number;
   /** What a reading may be off by. */
-  readonly readingError?: number | undefined;
+  readonly readingError?: ReadingError<number> | undefined;
 }
 
 /** The pH of a floor against the limits of the system. */
@@ -77,7 +85,11 @@ export function alkalinityTest(input: AlkalinityTestInput): AlkalinityResult {
   const upper = readNumber(fn, 'most', most, PH);
   const lower = least === undefined ? undefined : readNumber(fn, 'least', least, PH);
   if (lower !== undefined && lower > upper) refuse(fn, 'conflict', ['least'], 'at or below most', least);
-  const error = readingError === undefined ? 0 : readNumber(fn, 'readingError', readingError, PH);
+  const coverage = readCoverage(fn, input);
+  const error = halfWidthOf(
+    readErrorBy(fn, 'readingError', readingError, coverage, readPhError(fn)),
+    coverage,
+  );
 
   const judged = readList(fn, 'readings', readings, 1).map((reading, governing) => {
     const measured = readNumber(fn, governing, reading, PH, ['readings']);
@@ -111,6 +123,7 @@ export function alkalinityTest(input: AlkalinityTestInput): AlkalinityResult {
         most,
         readingError,
       }),
+      ...uncertaintyBasis(`moisture.${fn}`, { readingError }, input),
     ],
   };
 }

@@ -5,16 +5,24 @@ import { SHARE, VAPOUR_EMISSION } from '../core/dimensions.ts';
 import type { InputPath } from '../core/InputError.ts';
 import { NOT_NEGATIVE, PART_OR_WHOLE } from '../core/limits.ts';
 import type { Share, VapourEmission } from '../core/quantity.ts';
-import { fields, read, readOr, refuse } from '../core/read.ts';
+import { fields, read, refuse } from '../core/read.ts';
 import { readChoice, readNumber, readObject } from '../core/readPlain.ts';
-import { PH } from './ph.ts';
+import {
+  halfWidthOf,
+  readCoverage,
+  readErrorBy,
+  uncertaintyBasis,
+  type Confidence,
+  type ReadingError,
+} from '../statistics/readingError.ts';
+import { PH, readPhError } from './ph.ts';
 
 /** The worst result of one method, with the limits of system and barrier for that same method. */
 export interface MoistureFinding<Q> {
   /** The worst reading. */
   readonly measured: Q;
   /** What it may be off by. */
-  readonly error?: Q | undefined;
+  readonly error?: ReadingError<Q> | undefined;
   /** Highest that the instructions of the flooring system allow without a barrier. */
   readonly systemLimit: Q;
   /** Verdict of the test against `systemLimit`: it also knows of doubtful and missing readings and of a lowest pH. */
@@ -26,7 +34,7 @@ export interface MoistureFinding<Q> {
 }
 
 /** Input of {@link barrierDecision}: at least one method. */
-export interface BarrierDecisionInput {
+export interface BarrierDecisionInput extends Confidence {
   /** Relative humidity in the slab. */
   readonly inSlabHumidity?: MoistureFinding<Share> | undefined;
   /** Relative humidity in a box on the surface: another test than in the slab, with limits of its own. */
@@ -38,7 +46,7 @@ export interface BarrierDecisionInput {
 }
 
 /** A method of the decision. */
-export type BarrierMethod = keyof BarrierDecisionInput;
+export type BarrierMethod = Exclude<keyof BarrierDecisionInput, keyof Confidence>;
 
 /** What one method says. */
 export interface BarrierFinding {
@@ -72,12 +80,12 @@ export interface BarrierDecision {
 interface Reader {
   readonly words: string;
   readonly figure: (fn: string, key: string, given: never, path: InputPath) => number;
-  readonly error: (fn: string, given: never, path: InputPath) => number;
+  readonly error: (fn: string, key: string, given: never, path: InputPath) => number;
   readonly scale: number;
 }
 const HUMIDITY: Omit<Reader, 'words'> = {
   figure: (fn, key, given: Share, path) => read(fn, key, given, SHARE, PART_OR_WHOLE, path),
-  error: (fn, given: Share | undefined, path) => readOr(0, fn, 'error', given, SHARE, NOT_NEGATIVE, path),
+  error: (fn, key, given: Share, path) => read(fn, key, given, SHARE, NOT_NEGATIVE, path),
   scale: 1,
 };
 const READERS: Readonly<Record<BarrierMethod, Reader>> = {
@@ -87,15 +95,14 @@ const READERS: Readonly<Record<BarrierMethod, Reader>> = {
     words: 'vapour emission',
     figure: (fn, key, given: VapourEmission, path) =>
       read(fn, key, given, VAPOUR_EMISSION, NOT_NEGATIVE, path),
-    error: (fn, given: VapourEmission | undefined, path) =>
-      readOr(0, fn, 'error', given, VAPOUR_EMISSION, NOT_NEGATIVE, path),
+    error: (fn, key, given: VapourEmission, path) =>
+      read(fn, key, given, VAPOUR_EMISSION, NOT_NEGATIVE, path),
     scale: 100,
   },
   alkalinity: {
     words: 'pH',
     figure: (fn, key, given: number, path) => readNumber(fn, key, given, PH, path),
-    error: (fn, given: number | undefined, path) =>
-      given === undefined ? 0 : readNumber(fn, 'error', given, PH, path),
+    error: (fn, key, given: number, path) => readPhError(fn)(key, given, path),
     scale: 14,
   },
 };
@@ -145,13 +152,15 @@ export function barrierDecision(input: BarrierDecisionInput): BarrierDecision {
   if (methods.length === 0) {
     refuse(fn, 'missing', ['inSlabHumidity'], 'there, or another method', 'no method at all');
   }
+  const coverage = readCoverage(fn, given);
   const findings = methods.map((method): BarrierFinding => {
     const finding = readObject(fn, method, given[method] as MoistureFinding<unknown>);
     const { figure, error, scale } = READERS[method];
     const path = [method];
     const measured = figure(fn, 'measured', finding.measured as never, path);
     const system = figure(fn, 'systemLimit', finding.systemLimit as never, path);
-    const off = error(fn, finding.error as never, path);
+    const size = (key: string, size: unknown, at: InputPath) => error(fn, key, size as never, at);
+    const off = halfWidthOf(readErrorBy(fn, 'error', finding.error, coverage, size, path), coverage);
     const against = (limit: number) => judge(limit - measured, off, scale);
     const byFigure = against(system);
     const byTest = verdictOr('meets', fn, 'verdict', finding.verdict, path);
@@ -201,15 +210,22 @@ export function barrierDecision(input: BarrierDecisionInput): BarrierDecision {
       about('methods-not-converted', 'note'),
       about('fit-by-moisture-only', 'note'),
     ],
-    basis: methods.map((method) =>
-      basis(
-        `findings.${method}`,
-        `moisture.${fn}`,
-        'measured + error ≤ limit',
-        'common-practice',
-        given[method] as object,
+    basis: [
+      ...methods.map((method) =>
+        basis(
+          `findings.${method}`,
+          `moisture.${fn}`,
+          'measured + error ≤ limit',
+          'common-practice',
+          given[method] as object,
+        ),
       ),
-    ),
+      ...uncertaintyBasis(
+        `moisture.${fn}`,
+        Object.fromEntries(methods.map((method) => [method, given[method]?.error])),
+        given,
+      ),
+    ],
   };
 }
 

@@ -3,9 +3,16 @@ import { AREA, MASS, TIME, VAPOUR_EMISSION } from '../core/dimensions.ts';
 import { echo } from '../core/echo.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import type { Area, Mass, Quantity, Time } from '../core/quantity.ts';
-import { fields, read, readOr, refuse, write } from '../core/read.ts';
+import { fields, read, refuse, write } from '../core/read.ts';
 import { readList, readObject } from '../core/readPlain.ts';
 import type { VapourEmissionUnit } from '../core/unitCodes.ts';
+import {
+  readCoverage,
+  readError,
+  uncertaintyBasis,
+  type Confidence,
+  type ReadingError,
+} from '../statistics/readingError.ts';
 import { testsFor } from './count.ts';
 import { emissionOf } from './emission.ts';
 import { judgeWorst, testNotes, worstAssessment, type Reading, type WorstAssessment } from './worst.ts';
@@ -23,7 +30,9 @@ export interface CalciumChlorideDish {
 }
 
 /** Input of {@link calciumChlorideTest}. */
-export interface CalciumChlorideTestInput<U extends VapourEmissionUnit = VapourEmissionUnit> {
+export interface CalciumChlorideTestInput<
+  U extends VapourEmissionUnit = VapourEmissionUnit,
+> extends Confidence {
   /** Area of the floor that the tests stand for. */
   readonly floorArea: Area;
   /** All tests of the floor. */
@@ -31,11 +40,11 @@ export interface CalciumChlorideTestInput<U extends VapourEmissionUnit = VapourE
   /** Highest emission that the instructions of the system allow. */
   readonly limit: Quantity<U>;
   /** What the gain may be off by, from the step of the balance. */
-  readonly gainError?: Mass | undefined;
+  readonly gainError?: ReadingError<Mass> | undefined;
   /** What the exposed area may be off by. */
-  readonly exposedAreaError?: Area | undefined;
+  readonly exposedAreaError?: ReadingError<Area> | undefined;
   /** What the exposure may be off by. */
-  readonly exposureError?: Time | undefined;
+  readonly exposureError?: ReadingError<Time> | undefined;
 }
 
 /** The window of 60 to 72 h, with room for round-off. */
@@ -55,7 +64,8 @@ const LONGEST_S = 259_200.000_001;
  * @units areas, masses, times, mass per area and time; answers mass per area and time.
  * @validRange floorArea up to 1e9 m²; gains 0 or more; areas and exposures above 0 and above their errors; limit above
  * 0.
- * @accuracy Exact. A reading exactly on the limit meets it; errors are taken as all in one direction at once.
+ * @accuracy Exact. A reading exactly on the limit meets it; errors are taken as all in one direction at once, or with
+ * `confidence` propagated by the GUM.
  * @source astm-f1869, california-dmv-flooring
  * @param input - Floor, dishes, the limit of the system and what the readings may be off by.
  * @returns The verdict with the worst emission, in the unit of the limit.
@@ -84,9 +94,10 @@ export function calciumChlorideTest<U extends VapourEmissionUnit>(
   const { floorArea, tests, limit, gainError, exposedAreaError, exposureError } = fields(fn, input);
   const testsNeeded = testsFor(fn, 'calcium chloride', floorArea);
   const limit_gm2d = read(fn, 'limit', limit, VAPOUR_EMISSION, POSITIVE);
-  const gainError_kg = readOr(0, fn, 'gainError', gainError, MASS, NOT_NEGATIVE);
-  const areaError_m2 = readOr(0, fn, 'exposedAreaError', exposedAreaError, AREA, NOT_NEGATIVE);
-  const timeError_s = readOr(0, fn, 'exposureError', exposureError, TIME, NOT_NEGATIVE);
+  const coverage = readCoverage(fn, input);
+  const gainOff = readError(fn, 'gainError', gainError, coverage, MASS, NOT_NEGATIVE);
+  const areaOff = readError(fn, 'exposedAreaError', exposedAreaError, coverage, AREA, NOT_NEGATIVE);
+  const timeOff = readError(fn, 'exposureError', exposureError, coverage, TIME, NOT_NEGATIVE);
 
   const readings = readList(fn, 'tests', tests, 1).map((test, i): Reading => {
     const path = ['tests', i];
@@ -94,19 +105,31 @@ export function calciumChlorideTest<U extends VapourEmissionUnit>(
     const gain_kg = read(fn, 'gain', dish.gain, MASS, NOT_NEGATIVE, path);
     const area_m2 = read(fn, 'exposedArea', dish.exposedArea, AREA, POSITIVE, path);
     const time_s = read(fn, 'exposure', dish.exposure, TIME, POSITIVE, path);
-    if (areaError_m2 >= area_m2) {
+    if (areaOff.bound >= area_m2) {
       refuse(fn, 'conflict', ['exposedAreaError'], 'smaller than every exposed area', exposedAreaError);
     }
-    if (timeError_s >= time_s) {
+    if (timeOff.bound >= time_s) {
       refuse(fn, 'conflict', ['exposureError'], 'smaller than every exposure', exposureError);
     }
     const inWindow = time_s >= SHORTEST_S && time_s <= LONGEST_S;
-    return {
-      value: emissionOf(gain_kg, area_m2, time_s),
-      low: emissionOf(Math.max(0, gain_kg - gainError_kg), area_m2 + areaError_m2, time_s + timeError_s),
-      high: emissionOf(gain_kg + gainError_kg, area_m2 - areaError_m2, time_s - timeError_s),
-      doubts: inWindow ? [] : ['exposure-outside-window'],
-    };
+    const value = emissionOf(gain_kg, area_m2, time_s);
+    const off = coverage?.expanded(
+      [emissionOf(1, area_m2, time_s), gainOff],
+      [value / area_m2, areaOff],
+      [value / time_s, timeOff],
+    );
+    const ends =
+      off === undefined
+        ? {
+            low: emissionOf(
+              Math.max(0, gain_kg - gainOff.bound),
+              area_m2 + areaOff.bound,
+              time_s + timeOff.bound,
+            ),
+            high: emissionOf(gain_kg + gainOff.bound, area_m2 - areaOff.bound, time_s - timeOff.bound),
+          }
+        : { low: value - off, high: value + off };
+    return { value, ...ends, doubts: inWindow ? [] : ['exposure-outside-window'] };
   });
   const worst = judgeWorst(readings, limit_gm2d, limit_gm2d, testsNeeded);
   return worstAssessment({
@@ -127,6 +150,7 @@ export function calciumChlorideTest<U extends VapourEmissionUnit>(
         { tests: readings.length, floorArea, limit, gainError, exposedAreaError, exposureError },
         'window of 60 to 72 h',
       ),
+      ...uncertaintyBasis(`moisture.${fn}`, { gainError, exposedAreaError, exposureError }, input),
     ],
   });
 }

@@ -6,9 +6,17 @@ import { echo } from '../core/echo.ts';
 import type { InputPath } from '../core/InputError.ts';
 import { PART_OR_WHOLE, POSITIVE, type Limits } from '../core/limits.ts';
 import type { Quantity, Share, Time } from '../core/quantity.ts';
-import { read, readOr, write } from '../core/read.ts';
+import { read, write } from '../core/read.ts';
 import { readList, readObject } from '../core/readPlain.ts';
 import type { ShareUnit } from '../core/unitCodes.ts';
+import {
+  halfWidthOf,
+  readCoverage,
+  readError,
+  uncertaintyBasis,
+  type Confidence,
+  type ReadingError,
+} from '../statistics/readingError.ts';
 import { judgeWorst, worstAssessment, type Reading, type WorstAssessment } from './worst.ts';
 
 /** A place that was closed and read. */
@@ -18,11 +26,11 @@ interface ClosedPlace {
 }
 
 /** What is given of a test, whatever the place. */
-interface HumidityTest<P extends ClosedPlace, U extends ShareUnit> {
+interface HumidityTest<P extends ClosedPlace, U extends ShareUnit> extends Confidence {
   readonly equilibration: Time;
   readonly tests: readonly P[];
   readonly limit: Quantity<U>;
-  readonly relativeHumidityError?: Share | undefined;
+  readonly relativeHumidityError?: ReadingError<Share> | undefined;
 }
 
 /** What makes a method of it. */
@@ -45,12 +53,17 @@ const PROBE_ERROR: Limits = { above: -5e-324, below: 0.5000000001, words: ' from
 /** Judges humidities against the limit of the system: the highest governs, and one read too early decides nothing. */
 export function assessHumidity<P extends ClosedPlace, U extends ShareUnit>(
   fn: string,
-  { equilibration, tests, limit, relativeHumidityError }: HumidityTest<P, U>,
+  given: HumidityTest<P, U>,
   { method, assumption, inputs, testsNeeded, always, readsLow }: HumidityMethod<P>,
 ): WorstAssessment<U> {
+  const { equilibration, tests, limit, relativeHumidityError } = given;
   const longEnough_s = read(fn, 'equilibration', equilibration, TIME, POSITIVE) * (1 - 1e-12);
   const limitShare = read(fn, 'limit', limit, SHARE, PART_OR_WHOLE);
-  const error = readOr(0, fn, 'relativeHumidityError', relativeHumidityError, SHARE, PROBE_ERROR);
+  const coverage = readCoverage(fn, given);
+  const error = halfWidthOf(
+    readError(fn, 'relativeHumidityError', relativeHumidityError, coverage, SHARE, PROBE_ERROR),
+    coverage,
+  );
   const readings = readList(fn, 'tests', tests, 1).map((test, i): Reading => {
     const path = ['tests', i];
     const place = readObject(fn, i, test, ['tests']);
@@ -84,6 +97,7 @@ export function assessHumidity<P extends ClosedPlace, U extends ShareUnit>(
         { tests: readings.length, ...inputs, equilibration, limit, relativeHumidityError },
         assumption,
       ),
+      ...uncertaintyBasis(`moisture.${fn}`, { relativeHumidityError }, given),
     ],
     method,
   });

@@ -5,6 +5,7 @@ import type { Area, Length, Quantity, Share, Time } from '../core/quantity.ts';
 import { fields, read, refuse } from '../core/read.ts';
 import { readKey } from '../core/readPlain.ts';
 import type { ShareUnit } from '../core/unitCodes.ts';
+import type { Confidence, ReadingError } from '../statistics/readingError.ts';
 import { testsFor } from './count.ts';
 import { DEPTH_SHARE, type DryingSides } from './drying.ts';
 import { assessHumidity } from './humidity.ts';
@@ -23,7 +24,7 @@ export interface HumidityProbe {
 }
 
 /** Input of {@link inSlabHumidityTest}. */
-export interface InSlabHumidityTestInput<U extends ShareUnit = ShareUnit> {
+export interface InSlabHumidityTestInput<U extends ShareUnit = ShareUnit> extends Confidence {
   /** Area of the floor that the holes stand for. */
   readonly floorArea: Area;
   /** Thickness of the slab. */
@@ -37,7 +38,7 @@ export interface InSlabHumidityTestInput<U extends ShareUnit = ShareUnit> {
   /** Highest humidity that the instructions of the system allow. */
   readonly limit: Quantity<U>;
   /** What the probes may be off by, in points of relative humidity. */
-  readonly relativeHumidityError?: Share | undefined;
+  readonly relativeHumidityError?: ReadingError<Share> | undefined;
 }
 
 /**

@@ -5,17 +5,25 @@ import { PERMEANCE } from '../core/dimensions.ts';
 import { echo } from '../core/echo.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import type { Permeance, Quantity } from '../core/quantity.ts';
-import { fields, read, readOr, write } from '../core/read.ts';
+import { fields, read, write } from '../core/read.ts';
 import type { PermeanceUnit } from '../core/unitCodes.ts';
+import {
+  halfWidthOf,
+  readCoverage,
+  readError,
+  uncertaintyBasis,
+  type Confidence,
+  type ReadingError,
+} from '../statistics/readingError.ts';
 
 const F3010 = { source: 'astm-f3010', status: 'memory' } as const;
 
 /** Input of {@link membranePermeance}. */
-export interface MembranePermeanceInput<U extends PermeanceUnit = PermeanceUnit> {
+export interface MembranePermeanceInput<U extends PermeanceUnit = PermeanceUnit> extends Confidence {
   /** Permeance of the membrane at the thickness at which it is laid; 0 where a test found none. */
   readonly permeance: Permeance;
   /** What it may be off by, from the scatter of the test. */
-  readonly permeanceError?: Permeance | undefined;
+  readonly permeanceError?: ReadingError<Permeance> | undefined;
   /** Highest permeance allowed: 0.1 perm by ASTM F3010, for the water method. */
   readonly limit: Quantity<U>;
 }
@@ -51,7 +59,11 @@ export function membranePermeance<U extends PermeanceUnit>(input: MembranePermea
   const fn = 'membranePermeance';
   const { permeance, permeanceError, limit } = fields(fn, input);
   const permeance_ng = read(fn, 'permeance', permeance, PERMEANCE, NOT_NEGATIVE);
-  const error_ng = readOr(0, fn, 'permeanceError', permeanceError, PERMEANCE, NOT_NEGATIVE);
+  const coverage = readCoverage(fn, input);
+  const error_ng = halfWidthOf(
+    readError(fn, 'permeanceError', permeanceError, coverage, PERMEANCE, NOT_NEGATIVE),
+    coverage,
+  );
   const limit_ng = read(fn, 'limit', limit, PERMEANCE, POSITIVE);
 
   const gap_ng = limit_ng - permeance_ng;
@@ -81,6 +93,7 @@ export function membranePermeance<U extends PermeanceUnit>(input: MembranePermea
         permeanceError,
         limit,
       }),
+      ...uncertaintyBasis(`moisture.${fn}`, { permeanceError }, input),
     ],
   };
 }

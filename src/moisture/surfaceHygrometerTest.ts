@@ -1,6 +1,7 @@
 import type { Quantity, Share, Time } from '../core/quantity.ts';
 import { fields } from '../core/read.ts';
 import type { ShareUnit } from '../core/unitCodes.ts';
+import type { Confidence, ReadingError } from '../statistics/readingError.ts';
 import { assessHumidity } from './humidity.ts';
 import { testNotes, type WorstAssessment } from './worst.ts';
 
@@ -15,7 +16,7 @@ export interface HygrometerBox {
 }
 
 /** Input of {@link surfaceHygrometerTest}. */
-export interface SurfaceHygrometerTestInput<U extends ShareUnit = ShareUnit> {
+export interface SurfaceHygrometerTestInput<U extends ShareUnit = ShareUnit> extends Confidence {
   /** How long a box must be sealed before it is read: at least 72 h by British practice, longer on thick slabs. */
   readonly equilibration: Time;
   /** All boxes on the floor. */
@@ -23,7 +24,7 @@ export interface SurfaceHygrometerTestInput<U extends ShareUnit = ShareUnit> {
   /** Highest humidity at the surface that the instructions of the system allow. */
   readonly limit: Quantity<U>;
   /** What the hygrometers may be off by, in points of relative humidity. */
-  readonly relativeHumidityError?: Share | undefined;
+  readonly relativeHumidityError?: ReadingError<Share> | undefined;
 }
 
 /**

@@ -49,30 +49,40 @@ export function judgeWorst(
   scale: number,
   needed: number,
 ): Worst {
-  const judged = readings.map((reading, place) => {
-    const gap = limit - reading.value;
-    const uncertainty = gap < 0 ? reading.value - reading.low : reading.high - reading.value;
-    return { ...reading, place, uncertainty, verdict: judge(gap, uncertainty, scale) };
-  });
-  const usable = judged.filter((one) => one.doubts.length === 0);
-  const failing = judged.filter(
-    (one) => one.verdict === 'fails' && (one.doubts.length === 0 || one.readsLow),
-  );
-  const doubtful = judged.filter(
-    (one) => one.verdict !== 'meets' && one.doubts.length > 0 && !failing.includes(one),
-  );
-  const candidates = failing.length > 0 ? failing : usable.length > 0 ? usable : judged;
-  const highest = (list: typeof judged) =>
-    list.reduce((worst, one) => (one.value > worst.value ? one : worst));
-  const governing = highest(candidates);
-  const clear = judged.every((one) => one.verdict === 'meets') && usable.length >= needed;
+  const higher = (best: number | undefined, place: number) =>
+    best === undefined || (readings[place] as Reading).value > (readings[best] as Reading).value
+      ? place
+      : best;
+  let failing: number | undefined;
+  let byTheBook: number | undefined;
+  let doubtful: number | undefined;
+  let any: number | undefined;
+  let usable = 0;
+  let clear = true;
+  for (const [place, reading] of readings.entries()) {
+    const verdict = judge(limit - reading.value, uncertaintyOf(reading, limit), scale);
+    const counts = reading.doubts.length === 0;
+    const fails = verdict === 'fails' && (counts || reading.readsLow === true);
+    any = higher(any, place);
+    if (fails) failing = higher(failing, place);
+    if (counts) byTheBook = higher(byTheBook, place);
+    if (counts) usable++;
+    else if (verdict !== 'meets' && !fails) doubtful = higher(doubtful, place);
+    clear &&= verdict === 'meets';
+  }
+  const governing = failing ?? byTheBook ?? any ?? 0;
   return {
-    verdict: failing.length > 0 ? 'fails' : clear ? 'meets' : 'undecided',
-    governing: governing.place,
-    uncertainty: governing.uncertainty,
-    usable: usable.length,
-    ...(doubtful.length > 0 && { doubtful: highest(doubtful).place }),
+    verdict: failing !== undefined ? 'fails' : clear && usable >= needed ? 'meets' : 'undecided',
+    governing,
+    uncertainty: uncertaintyOf(readings[governing] as Reading, limit),
+    usable,
+    ...(doubtful !== undefined && { doubtful }),
   };
+}
+
+/** Half the width in which a reading lies, on the side of the limit. */
+function uncertaintyOf({ value, low, high }: Reading, limit: number): number {
+  return limit < value ? value - low : high - value;
 }
 
 /** What a check of this folder adds to a verdict. */
@@ -116,7 +126,9 @@ export function worstAssessment<U extends string>(words: WorstWords<U>): WorstAs
     params: more,
     ...method,
   });
-  const doubts = [...new Set(readings.flatMap((reading) => reading.doubts))].map((code) => {
+  const raised = new Set<CautionCode>();
+  for (const reading of readings) for (const code of reading.doubts) raised.add(code);
+  const doubts = [...raised].map((code) => {
     const places = readings.flatMap((reading, place) => (reading.doubts.includes(code) ? [place + 1] : []));
     return plain(code, { tests: places.length, places: places.join(', ') });
   });

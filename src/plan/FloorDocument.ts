@@ -1,5 +1,4 @@
 import type { Shape } from '../area/index.ts';
-import type { InstrumentErrors } from '../climate/index.ts';
 import type { Instant } from '../core/instant.ts';
 import type {
   Area,
@@ -103,7 +102,7 @@ export interface Crew {
 }
 
 /** What was read on the floor before laying. */
-export interface Readings extends InstrumentErrors {
+export interface Readings {
   /** Air close to the floor. */
   readonly air: Temperature;
   /** Relative humidity of that air. */
@@ -112,6 +111,12 @@ export interface Readings extends InstrumentErrors {
   readonly surface: Temperature;
   /** The material in the pail. */
   readonly material: Temperature;
+  /** What the air thermometer may be off by, either way. */
+  readonly airError?: TemperatureDifference | undefined;
+  /** What the hygrometer may be off by, either way, in points of relative humidity. */
+  readonly relativeHumidityError?: Share | undefined;
+  /** What the surface thermometer may be off by, either way. */
+  readonly surfaceError?: TemperatureDifference | undefined;
 }
 
 /** A floor to be planned: what `planFloor` reads. Plain JSON. */

@@ -9,6 +9,7 @@ import { readObject } from '../core/readPlain.ts';
 import { answer } from '../units/valueIn.ts';
 import { coverageFactorOf, readConfidence, tableFreedom } from './confidence.ts';
 import { groupsOf, readCorrelations, type Correlation } from './correlation.ts';
+import { effectiveFreedom } from './effectiveFreedom.ts';
 import { bendingVariance, moving, sensitivityOf } from './derivatives.ts';
 import { slotsOf, type Slot } from './slots.ts';
 import { freedomField, stepUnitOf, type StepUnit, type Uncertain } from './uncertain.ts';
@@ -201,17 +202,4 @@ function varianceOf(
 function fewest(freedoms: readonly (number | undefined)[]): number | undefined {
   const known = freedoms.filter((freedom) => freedom !== undefined);
   return known.length > 0 ? Math.min(...known) : undefined;
-}
-
-/** The formula of Welch and Satterthwaite; nothing where there are infinitely many, or no uncertainty at all. */
-function effectiveFreedom(
-  variance: number,
-  groups: readonly { readonly variance: number; readonly freedom: number | undefined }[],
-): number | undefined {
-  const sum = groups.reduce(
-    (rest, group) =>
-      rest + (group.freedom === undefined ? 0 : (group.variance / variance) ** 2 / group.freedom),
-    0,
-  );
-  return sum > 0 ? 1 / sum : undefined;
 }

@@ -15,9 +15,9 @@ export type BoundedDistribution = 'rectangular' | 'triangular' | 'arcsine';
 /** Input of {@link typeBUncertainty}. */
 export interface TypeBUncertaintyInput<U extends Unit = Unit> {
   /** The best estimate, in the middle between the bounds. */
-  readonly estimate: Quantity<SameKind<U>>;
+  readonly estimate: Quantity<NoInfer<SameKind<U>>>;
   /** From the estimate to either bound. */
-  readonly halfWidth: Quantity<StepUnit<U>>;
+  readonly halfWidth: Quantity<NoInfer<StepUnit<U>>>;
   /** Rectangular where nothing more is known; triangular where the middle is likelier; arcsine for what swings. */
   readonly distribution: BoundedDistribution;
   /** How far the standard uncertainty itself may be off, as a part of it; left out where it is taken as exact. */

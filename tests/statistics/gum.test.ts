@@ -80,12 +80,12 @@ describe('H.2, simultaneous resistance and reactance', () => {
     current: [19.663e-3, 19.639e-3, 19.64e-3, 19.685e-3, 19.678e-3],
     phase: [1.0456, 1.0438, 1.0468, 1.0428, 1.0433],
   };
-  const mean = (values: number[], unit: 'fraction' | 'rad') =>
-    typeAUncertainty({ readings: values.map((value) => q(value, unit)), unit });
+  const mean = (values: number[]) =>
+    typeAUncertainty({ readings: values.map((value) => q(value, 'fraction')), unit: 'fraction' });
   const inputs = {
-    voltage: mean(readings.voltage, 'fraction'),
-    current: mean(readings.current, 'fraction'),
-    phase: mean(readings.phase, 'rad'),
+    voltage: mean(readings.voltage),
+    current: mean(readings.current),
+    phase: typeAUncertainty({ readings: readings.phase.map((value) => q(value, 'rad')), unit: 'rad' }),
   };
   type Input = Record<'voltage' | 'current' | 'phase', Quantity>;
   const ratio =
