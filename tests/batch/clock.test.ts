@@ -93,13 +93,21 @@ it('says what helps where a batch outlasts the pot life, and still answers', () 
 it('names neither hands nor smaller batches where mixing alone outlasts the pot life', () => {
   const clock = batchClock({ ...input, potLife: q(3, 'min') });
   expect(clock.remedies).toEqual(['cooler material', 'faster mixing', 'slower hardener by the instructions']);
-  expect(clock.batches[0]?.pourBy.after).toEqual(q(0, 'min'));
+  // Out of the pail before the usable time ends, though nothing of it is ready by then.
+  expect(clock.batches[0]?.pourBy.after).toEqual(q(2.25, 'min'));
   expect(clock.cautions[0]).toMatchObject({
     code: 'no-time-to-place',
     severity: 'caution',
     params: { needed: q(4, 'min'), usable: q(2.25, 'min') },
   });
   expect(cautionText(clock.cautions[0] as Caution)).toContain('take 4 min, and 2.25 min can be used');
+});
+
+it('a batch that does not fit is poured as soon as it is ready, not while it is mixed', () => {
+  // 3 min of mixing, 1 min of carrying and 9 min of placing in 6 min.
+  const [line] = batchClock({ ...input, potLife: q(8, 'min') }).batches;
+  expect(line?.pourBy.after).toEqual(q(4, 'min'));
+  expect(line?.downBy.after).toEqual(q(6, 'min'));
 });
 
 it('mixing that takes the usable time but for round-off leaves none, and no number of hands', () => {
