@@ -243,7 +243,7 @@ export function batchClock<
   });
   const { remedies, cautions } = batchCautions(fn, cycle_s, pace);
   const markCautions =
-    full !== rest && division === 'full and rest' ? [...full.cautions, ...rest.cautions] : rest.cautions;
+    full !== rest && division === 'full and rest' ? [full, rest].flatMap(ofItsBatch) : rest.cautions;
   return {
     batches,
     stagger: timeOf(stagger_s),
@@ -263,6 +263,17 @@ export function batchClock<
       ),
     ],
   };
+}
+
+/** The cautions of one size of batch, which say so where there are two. */
+function ofItsBatch(kind: {
+  readonly cautions: readonly Caution[];
+  readonly line: { readonly volume: Volume };
+}) {
+  return kind.cautions.map((caution) => ({
+    ...caution,
+    params: { ...caution.params, ofBatch: kind.line.volume },
+  }));
 }
 
 /** Reads the pail to be marked; answers what marks it for the parts of one batch. */

@@ -66,7 +66,14 @@ describe('a clock of full batches and a rest', () => {
 
   it('names the marks of both sizes', () => {
     const named = clockOf().cautions.slice(3);
-    expect(named.map(({ code }) => code)).toEqual(['reading-moves-ratio', 'marks-off-ratio']);
+    expect(named.map(({ code, params }) => [code, params.ofBatch])).toEqual([
+      ['reading-moves-ratio', q(3, 'l')],
+      ['marks-off-ratio', q(1, 'l')],
+    ]);
+    expect(named.map(cautionText).map((words) => words.split('. ').at(-1))).toEqual([
+      'This is about the batch of 3 L.',
+      'This is about the batch of 1 L.',
+    ]);
   });
 });
 
