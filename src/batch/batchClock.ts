@@ -242,8 +242,8 @@ export function batchClock<
     };
   });
   const { remedies, cautions } = batchCautions(fn, cycle_s, pace);
-  const markCautions =
-    full !== rest && division === 'full and rest' ? [full, rest].flatMap(ofItsBatch) : rest.cautions;
+  const twoSizes = division === 'full and rest' && full !== rest && !last.eq(each);
+  const markCautions = twoSizes ? [full, rest].flatMap(ofItsBatch) : rest.cautions;
   return {
     batches,
     stagger: timeOf(stagger_s),

@@ -13,7 +13,8 @@ const FROM_MEMORY = 'The source of this was quoted from memory: look it up.';
 /**
  * A caution in words.
  *
- * One about one of two sizes of batch names the size. One about what may hurt somebody ends in what comes first, and one that is quoted from memory says so.
+ * Where a clock has two sizes of batch, it says which one it is about. One about what may hurt somebody ends in what
+ * comes first, and one that is quoted from memory says so.
  *
  * @param caution - A caution out of any answer of this library.
  * @returns A few English sentences with its numbers in them.

@@ -77,6 +77,23 @@ describe('a clock of full batches and a rest', () => {
   });
 });
 
+it('full batches without a rest are of one size, whose marks are named once', () => {
+  const clock = batchClock({
+    ...input,
+    volume: q(9, 'l'),
+    marks: {
+      pail: { diameter: q(20, 'cm'), height: q(30, 'cm') },
+      graduation: q(1, 'mm'),
+      ratioTolerance: q(3, '%'),
+      unit: 'mm',
+    },
+  });
+  expect(clock.batches.length).toBe(3);
+  expect(clock.cautions.slice(3).map(({ code, params }) => [code, params.ofBatch])).toEqual([
+    ['reading-moves-ratio', undefined],
+  ]);
+});
+
 it('counts the times of a clock without start only', () => {
   expect(batchClock(input).batches[0]?.start).toEqual({ after: q(0, 'min') });
 });
