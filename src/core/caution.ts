@@ -54,6 +54,7 @@ export type CautionCode =
   // cure
   | 'rule-of-thumb'
   | 'between-rows'
+  | 'stand-time-outlasts-pot-life'
   | 'no-recoat-window'
   | 'heats-itself'
   // climate
