@@ -9,6 +9,7 @@ export function hazard(code: Caution['code'], source: string, params: Caution['p
 
 /** Solvent: its vapour ignites. */
 export const THINNER_IGNITES = /* @__PURE__ */ hazard('thinner-ignites', 'niosh-npg-toluene', {
+  solvent: 'toluene',
   lowerExplosiveLimit: { value: 1.1, unit: '%' },
 });
 

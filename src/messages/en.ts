@@ -129,7 +129,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'only-as-instructed':
     'Only what the instructions allow may go into the mix, and no more of it: {mass} of {name} can leave the floor soft.',
   'thinner-ignites':
-    'Solvent vapour ignites, from as little as {lowerExplosiveLimit} in air: no flame, no sparks, no grinding, and fresh air by the numbers of this solvent.',
+    'Solvent vapour ignites, that of {solvent} from {lowerExplosiveLimit} in air, of others from less: no flame, no sparks, no grinding, and fresh air by the numbers of the solvent at hand.',
   'thinner-thins-film':
     'Thinner leaves the film: solids fall to {solidsByVolume}, so it is laid wetter, and {vocAdded} of solvent goes into the air. Only as much of it as the instructions allow; legal limits hold for the thinned mix.',
   'parts-used-off-ratio':
@@ -204,7 +204,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'square-stands-for-its-place':
     'A test square stands for floor like that under it. Lay it where the floor is at its thirstiest, and another where the concrete changes.',
   'solvent-in-the-air':
-    '{emitted} of solvent goes into the air. Vapour such as that of toluene can explode from {lowerExplosiveLimit} in air and harms at far less: no flame, sparks or grinding near it, fresh air by the numbers of this solvent, and nobody in pits and closed rooms.',
+    '{emitted} of solvent goes into the air. Its vapour can explode, that of toluene from {lowerExplosiveLimit} in air and others from less, and harms at far less: no flame, sparks or grinding near it, fresh air by the numbers of the solvent at hand, and nobody in pits and closed rooms.',
   'voc-over-limit':
     'The mix has {voc} of solvent, over the limit of {limit} already: no thinner, and another product where the law holds.',
   'voc-before-reaction':
@@ -212,7 +212,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'thinner-without-bound':
     'The thinner itself is within the limit of {limit}, so that this limit sets no bound. The product instructions do.',
   'explosive-vapour':
-    '{vapour} of vapour can explode from {lowerExplosiveLimit} in air. {airflow} of fresh air is the least that keeps the mean below {keepBelow} of that; low places hold more. Extract at the floor, run it until the film is dry, measure, and keep flames, sparks and grinders away.',
+    '{vapour} of vapour can explode from {lowerExplosiveLimit} in air. {airflow} of fresh air is the least that keeps the mean below {keepBelow} of that; low places hold more. To breathe it takes far more air: see the exposure limit. Extract at the floor, run it until the film is dry, measure, and keep flames, sparks and grinders away.',
   'harmful-vapour':
     '{airflow} of fresh air is the least that keeps {vapour} of vapour at {exposureLimit} on the mean; near the wet film it is more. Measure, and wear the respirator that the data sheet names until the readings are below the limit.',
   'purge-is-no-measurement':
@@ -220,7 +220,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'vapour-builds-up':
     'The vapour reaches {highest} of the air as a mean, more near the wet film and in low places. Compare it with the explosive limit and the exposure limit of the solvent, ventilate and measure.',
   'vapour-near-explosive-limit':
-    'The vapour reaches {highest} of the air as a mean, {ofExplosiveLimit} of what can explode, and more in low places. From 10 % on nobody belongs in there: ventilate, measure, and keep flames and sparks away.',
+    'The vapour reaches {highest} of the air as a mean, {ofExplosiveLimit} of what can explode, and more near the wet film and in low places. It harms long before it explodes: compare it with the exposure limit of the solvent, ventilate, measure, and keep flames and sparks away. At 10 % of the explosive limit the air is dangerous to enter for its fire alone.',
   'silica-dust':
     'Grinding, cutting and blasting concrete gives off silica dust, which scars the lungs for life; the US rule begins at {actionLevel} as a mean of eight hours. Feed water or extract at the tool, use HEPA filters, never sweep dry or blow, and wear the respirator that the task asks for.',
   'silica-over-limit':
