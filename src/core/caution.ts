@@ -160,6 +160,7 @@ export type CautionCode =
   | 'no-pot-life-at-this-temperature'
   // safety
   | 'solvent-in-the-air'
+  | 'exempt-solvent-ignites'
   | 'voc-over-limit'
   | 'voc-before-reaction'
   | 'thinner-without-bound'

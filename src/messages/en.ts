@@ -205,6 +205,8 @@ export const en: Readonly<Record<CautionCode, string>> = {
     'A test square stands for floor like that under it. Lay it where the floor is at its thirstiest, and another where the concrete changes.',
   'solvent-in-the-air':
     '{emitted} of solvent goes into the air. Its vapour can explode, that of toluene from {lowerExplosiveLimit} in air and others from less, and harms at far less: no flame, sparks or grinding near it, fresh air by the numbers of the solvent at hand, and nobody in pits and closed rooms.',
+  'exempt-solvent-ignites':
+    '{exempt} of solvent in this mix is not counted by the rule and not in these figures. It goes into the air all the same, and most such solvents ignite and harm like any other: no flame, no sparks, and fresh air for it as well.',
   'voc-over-limit':
     'The mix has {voc} of solvent, over the limit of {limit} already: no thinner, and another product where the law holds.',
   'voc-before-reaction':
