@@ -50,7 +50,6 @@ export type CautionCode =
   | 'mix-off-ratio'
   | 'mix-ratio-undecided'
   | 'water-foams-isocyanate'
-  | 'isocyanate-airways'
   // cure
   | 'rule-of-thumb'
   | 'between-rows'

@@ -146,8 +146,6 @@ export const en: Readonly<Record<CautionCode, string>> = {
     '{part} reads off ratio by {off} against {tolerance}, and the readings may be off by {uncertainty}. That is no pass: weigh the parts or read a finer measure, and look whether it cures before it is coated over.',
   'water-foams-isocyanate':
     '{water} of water take up isocyanate and set {carbonDioxide} of carbon dioxide free: the floor foams and blisters, and a closed pail can burst. Keep out water, damp sand and damp tools, and never close a pail that has become wet.',
-  'isocyanate-airways':
-    'Isocyanates ({mass} here) can cause asthma for life, at once or after years. Respirator, gloves and air as the safety data sheet asks; whoever has become allergic stays away from them.',
   'rule-of-thumb':
     'This time comes from a rule of thumb, half the time for each {step} warmer, between {from} and {to}. Times printed in the instructions of the product come first.',
   'between-rows':
@@ -246,7 +244,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'mixed-resin-heats':
     'Mixed resin that stays together heats itself: {mass} of it, warmed, is on record to have passed {temperature} and filled buildings with smoke. Mix small batches, pour out at once, spread leftovers on sand outdoors, never pour parts A and B together to be rid of them.',
   'isocyanate-in-the-air':
-    'Isocyanates cause asthma, and who is sensitised reacts to traces; a US recommendation is {mean} as a mean of the shift and {ceiling} at most. Never spray or heat without the respirator and the training that the data sheet asks for; keep others out.',
+    'Isocyanates can cause asthma for life, at once or after years; whoever is sensitised reacts to traces and stays away from them. A US recommendation is {mean} as a mean of the shift and {ceiling} at most. Never spray or heat without the respirator and the training that the data sheet asks for; keep others out.',
   'methacrylate-vapour':
     'Methacrylate vapour ignites and irritates; the US limit is {limit} as a mean of eight hours. Exhaust it outdoors, no flame or sparks, keep others out, and store it cool.',
   'peroxide-hardener':

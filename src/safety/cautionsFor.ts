@@ -131,7 +131,7 @@ const BY_TASK: Readonly<Record<FloorTask, readonly Caution[]>> = {
  * @units none.
  * @validRange a product class, a list of tasks, or both.
  * @accuracy General terms. No published figure: nothing is computed.
- * @source common-practice, hse-rr079, niosh-npg-hdi, niosh-npg-toluene, osha-1910-1053, udel-epoxy-smoke, stoichiometry
+ * @source common-practice, hse-rr079, niosh-npg-hdi, hse-isocyanates, niosh-npg-toluene, osha-1910-1053, udel-epoxy-smoke, stoichiometry
  * @param input - The product class, the tasks, or both.
  * @returns Every hazard once, those of the product first.
  * @throws An `InputError` that names the field; `missing` where neither is given.
