@@ -216,6 +216,18 @@ describe('refusals', () => {
       'conflict tasks',
     ],
     [
+      'two tasks of one name',
+      silicaTable1,
+      {
+        tasks: [
+          { ...edges, duration: q(1, 'h') },
+          { ...edges, duration: q(2, 'h') },
+        ],
+        units: { time: 'h', flow: 'ft3/min' },
+      },
+      'conflict tasks.1.name',
+    ],
+    [
       'a handheld grinder without its wheel',
       silicaTable1,
       { tasks: [{ ...edges, wheelDiameter: undefined }], units: { time: 'h', flow: 'ft3/min' } },
