@@ -20,7 +20,7 @@ const ACTION_LEVEL = { actionLevel: { value: 25, unit: 'ug/m3' } };
 export const SILICA_DUST = /* @__PURE__ */ hazard('silica-dust', 'osha-1910-1053', ACTION_LEVEL);
 /** Drilling for a test. */
 export const TEST_DUST = /* @__PURE__ */ hazard('silica-dust-from-testing', 'osha-1910-1053', ACTION_LEVEL);
-/** Quartz sand that is thrown and swept. */
+/** Quartz sand that is poured, thrown and swept. */
 export const SAND_DUST = /* @__PURE__ */ hazard('thrown-sand-dust', 'osha-1910-1053', ACTION_LEVEL);
 
 /** Resin and hardener on the skin. */

@@ -188,7 +188,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'swept-sand-again':
     'Sand that was swept up may be thrown again once, dry, clean and screened; never into the last broadcast nor into a blend of colours.',
   'thrown-sand-dust':
-    'Throwing and sweeping quartz sand raises dust that scars the lungs for life; the US rule begins at {actionLevel} as a mean of eight hours. Take low-dust sand, wear a respirator, use a vacuum, never sweep dry.',
+    'Pouring, throwing and sweeping quartz sand raises dust that scars the lungs for life; the US rule begins at {actionLevel} as a mean of eight hours. Take low-dust sand, wear a respirator, use a vacuum, never sweep dry.',
   'comparator-is-for-steel':
     'Segment {segment} of the comparator stands for blasted steel; it says nothing of concrete. What is printed with the comparator comes first.',
   'profile-is-advice':
