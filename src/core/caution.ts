@@ -157,6 +157,7 @@ export type CautionCode =
   | 'leftover-material'
   // plan
   | 'no-pot-life-at-this-temperature'
+  | 'product-not-named'
   // safety
   | 'solvent-in-the-air'
   | 'exempt-solvent-ignites'

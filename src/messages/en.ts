@@ -145,7 +145,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'mix-ratio-undecided':
     '{part} reads off ratio by {off} against {tolerance}, and the readings may be off by {uncertainty}. That is no pass: weigh the parts or read a finer measure, and look whether it cures before it is coated over.',
   'water-foams-isocyanate':
-    '{water} of water take up isocyanate and set {carbonDioxide} of carbon dioxide free: the floor foams and blisters, and a closed pail can burst. Keep out water, damp sand and damp tools, and never close a pail that has become wet.',
+    '{water} of water takes up isocyanate and sets {carbonDioxide} of carbon dioxide free: the floor foams and blisters, and a closed pail can burst. Keep out water, damp sand and damp tools, and never close a pail that has become wet.',
   'rule-of-thumb':
     'This time comes from a rule of thumb, half the time for each {step} warmer, between {from} and {to}. Times printed in the instructions of the product come first.',
   'between-rows':
@@ -174,6 +174,8 @@ export const en: Readonly<Record<CautionCode, string>> = {
     'Resin and hardener burn eyes and skin and can cause allergy for life: goggles, gloves changed often, sleeves, water to wash the eyes at the table.',
   'no-pot-life-at-this-temperature':
     'The instructions of {material} give no pot life at {temperature}, so no batches are planned for it. Bring the material to a temperature that they name; nothing is carried on beyond it.',
+  'product-not-named':
+    'The plan does not know what {material} is made of. Isocyanates, solvent, peroxides or cement in it are hazards that it cannot name: read its safety data sheet before a pail is opened, and name its product class to see what is on record.',
   'moving-crack':
     'A crack that moves tears whatever bridges it. Fill it with a material that gives ({volume}) and carry it through the floor as a joint; who designed the slab decides which cracks move.',
   'below-nominal': 'The layers reach {reached} of the nominal thickness.',

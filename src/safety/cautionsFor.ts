@@ -81,7 +81,8 @@ const HEAVY_LOADS = /* @__PURE__ */ hazard('heavy-loads', 'common-practice', {
 
 const ISOCYANATE = [SKIN_AND_EYES, ISOCYANATE_IN_THE_AIR, ISOCYANATE_AND_WATER, MIXED_RESIN_HEATS];
 
-const BY_PRODUCT: Readonly<Record<ProductClass, readonly Caution[]>> = {
+/** The hazards of each class. */
+export const BY_PRODUCT: Readonly<Record<ProductClass, readonly Caution[]>> = {
   epoxy: [SKIN_AND_EYES, MIXED_RESIN_HEATS],
   polyurethane: ISOCYANATE,
   'polyurethane cement': [
