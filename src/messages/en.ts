@@ -101,7 +101,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'permeance-by-its-method':
     'A permeance belongs to its test: the dry method reads lower than the water method. Hold it only against a limit for the same one, at the thickness that is laid.',
   'leftover-material':
-    '{leftover} will be left of {name}. Keep it sealed and in part pairs; never pool what is left of A and B.',
+    'Up to {leftover} will be left of {name}. Keep it sealed and in part pairs; never pool what is left of A and B.',
   'deduction-left-in':
     '{name}: {area} is not coated, but is left in the net area because each is below the deduct-from size.',
   'edges-of-each-piece':
