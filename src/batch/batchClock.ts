@@ -178,7 +178,7 @@ export function batchClock<
   const { area, volume, batchVolume, parts, pailCapacity, marks, start } = given;
   const units = readObject(fn, 'units', given.units);
   const timeOf = (seconds: number) => write(fn, seconds, TIME, units.time, ['units', 'time']);
-  const volumeOf = (m3: number) => counted(write(fn, m3, VOLUME, units.volume, ['units', 'volume']).value);
+  const volumeOf = (m3: number) => write(fn, m3, VOLUME, units.volume, ['units', 'volume']).value;
   const area_m2 = read(fn, 'area', area, AREA, POSITIVE);
   const volume_m3 = read(fn, 'volume', volume, VOLUME, POSITIVE);
   const batch_m3 = read(fn, 'batchVolume', batchVolume, VOLUME, POSITIVE);
@@ -196,9 +196,10 @@ export function batchClock<
   noMoreThan(pail_m3, 'no more than the pail holds');
   noMoreThan(pace.statedFor_m3, 'no more than the volume the pot life is stated for');
 
-  const whole = volumeOf(volume_m3);
+  const wholeVolume = volumeOf(volume_m3);
+  const whole = counted(wholeVolume);
   const wholeArea = counted(write(fn, area_m2, AREA, units.area, ['units', 'area']).value);
-  const { count, each, last } = divide(fn, 'batchVolume', whole, volumeOf(batch_m3), division);
+  const { count, each, last } = divide(fn, 'batchVolume', wholeVolume, volumeOf(batch_m3), division);
   const eachArea = toShare(wholeArea.times(each).div(whole));
 
   /** What all batches of one size have in common. */
