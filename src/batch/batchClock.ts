@@ -224,7 +224,9 @@ export function batchClock<
 
   const { stagger_s, pacedBy } = staggerOf(pace.mixer_s / mixers, full.placing_s / crews);
   const cycle_s = pace.ready_s + full.placing_s;
-  const duration_s = (count - 1) * stagger_s + pace.ready_s + rest.placing_s;
+  // With several crews the last full batch may be down after the rest.
+  const lastFull_s = count === 1 ? 0 : (count - 2) * stagger_s + full.placing_s;
+  const duration_s = pace.ready_s + Math.max((count - 1) * stagger_s + rest.placing_s, lastFull_s);
   const time = (seconds: number): ClockTime<T> => {
     const after = timeOf(seconds);
     return first ? { after, at: laterBy(fn, first, seconds) } : { after };
