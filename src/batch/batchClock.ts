@@ -87,6 +87,8 @@ export interface ClockBatch<
   readonly marks?: readonly PailMark<L>[] | undefined;
   /** Mixing begins. */
   readonly start: ClockTime<T>;
+  /** The stand time that the instructions ask for before use is over. Missing where they ask for none. */
+  readonly standUntil?: ClockTime<T> | undefined;
   /**
    * Last time to pour, so that all of it is down in time. A batch that does not fit is poured as soon as it is ready,
    * and never after it should be down.
@@ -239,6 +241,7 @@ export function batchClock<
       number: i + 1,
       ...line,
       start: time(start_s),
+      ...(pace.stood_s !== undefined && { standUntil: time(start_s + pace.stood_s) }),
       pourBy: time(start_s + pourBy_s),
       downBy: time(start_s + pace.usable_s),
       discardAt: time(start_s + pace.potLife_s),

@@ -38,6 +38,8 @@ export interface BasePace {
   readonly placing_s: number;
   /** How long the mixer is busy with a batch: mixing and carrying, not standing. */
   readonly mixer_s: number;
+  /** From the start of mixing until the stand time is over; nothing where none is asked for. */
+  readonly stood_s: number | undefined;
   readonly placingRate: number;
 }
 
@@ -67,6 +69,7 @@ export function readPace(fn: string, pace: Pace): BasePace {
     ready_s,
     placing_s: ready_s < usable_s * (1 - 1e-12) ? usable_s - ready_s : 0,
     mixer_s: mix_s + carry_s,
+    stood_s: induction_s > 0 ? mix_s + induction_s : undefined,
     placingRate: read(fn, 'placingRate', placingRate, WORK_RATE, POSITIVE),
   };
 }

@@ -11,6 +11,7 @@ export function hazard(code: Caution['code'], source: string, params: Caution['p
 
 /** Solvent: its vapour ignites. */
 export const THINNER_IGNITES = /* @__PURE__ */ hazard('thinner-ignites', 'niosh-npg-toluene', {
+  solvent: 'toluene',
   lowerExplosiveLimit: { value: 1.1, unit: '%' },
 });
 
@@ -21,7 +22,7 @@ const ACTION_LEVEL = { actionLevel: { value: 25, unit: 'ug/m3' } };
 export const SILICA_DUST = /* @__PURE__ */ hazard('silica-dust', 'osha-1910-1053', ACTION_LEVEL);
 /** Drilling for a test. */
 export const TEST_DUST = /* @__PURE__ */ hazard('silica-dust-from-testing', 'osha-1910-1053', ACTION_LEVEL);
-/** Quartz sand that is thrown and swept. */
+/** Quartz sand that is poured, thrown and swept. */
 export const SAND_DUST = /* @__PURE__ */ hazard('thrown-sand-dust', 'osha-1910-1053', ACTION_LEVEL);
 
 /** Resin and hardener on the skin. */

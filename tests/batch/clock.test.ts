@@ -294,9 +294,33 @@ it('a mark that is off ratio says so, as data and in words', () => {
     ...line.marks?.[1]?.off,
   });
   expect(fills.map(batchStepText)).toEqual([
-    'Fill A up to the mark at 64 mm.',
-    'Fill B up to the mark at 95 mm (-3.1 % off ratio at the line, -10.8 % to 4.8 % if misread).',
+    'Or in the marked pail: A up to 64 mm.',
+    'Or in the marked pail: B up to 95 mm (-3.1 % off ratio at the line, -10.8 % to 4.8 % if misread).',
   ]);
+});
+
+it('a batch that must stand is not poured before its stand time is over', () => {
+  const clock = batchClock({ ...input, division: 'equal', potLife: q(60, 'min'), induction: q(15, 'min') });
+  for (const [i, line] of clock.batches.entries()) {
+    const stand_min = i * clock.stagger.value + 3 + 15;
+    expect(line.standUntil?.after.value).toBeCloseTo(stand_min, 9);
+    expect(line.pourBy.after.value).toBeGreaterThan(stand_min);
+  }
+  const [first] = clock.batches;
+  if (!first) throw new Error('a line is due');
+  const { steps } = batchSteps(first);
+  expect(steps.map(({ code }) => code)).toEqual([
+    ...input.parts.map(() => 'measure'),
+    'mix',
+    'stand-until',
+    'pour-by',
+    'down-by',
+    'discard-at',
+  ]);
+  expect(steps.map(batchStepText)).toContain(
+    'Batch 1: let it stand; 18 min after the start its stand time is over.',
+  );
+  expect(batchClock({ ...input, division: 'equal' }).batches[0]?.standUntil).toBeUndefined();
 });
 
 it('reads a mark off in fractions of an inch where the stick has them', () => {
@@ -305,11 +329,11 @@ it('reads a mark off in fractions of an inch where the stick has them', () => {
       code: 'fill-to-mark',
       params: { name: 'A', mark: { value, unit }, step: { value: step, unit } },
     });
-  expect(words(4.6875, 1 / 16)).toBe('Fill A up to the mark at 4 11/16 in.');
-  expect(words(5, 1)).toBe('Fill A up to the mark at 5 in.');
-  expect(words(6, 2)).toBe('Fill A up to the mark at 6 in.');
-  expect(words(4.65, 0.05)).toBe('Fill A up to the mark at 4.65 in.');
-  expect(words(12.5, 0.25, 'cm')).toBe('Fill A up to the mark at 12.5 cm.');
+  expect(words(4.6875, 1 / 16)).toBe('Or in the marked pail: A up to 4 11/16 in.');
+  expect(words(5, 1)).toBe('Or in the marked pail: A up to 5 in.');
+  expect(words(6, 2)).toBe('Or in the marked pail: A up to 6 in.');
+  expect(words(4.65, 0.05)).toBe('Or in the marked pail: A up to 4.65 in.');
+  expect(words(12.5, 0.25, 'cm')).toBe('Or in the marked pail: A up to 12.5 cm.');
 });
 
 it('a mark that is in ratio but for round-off is 0.0 % off at the line', () => {
