@@ -127,7 +127,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'never-pool-leftovers':
     '{left} of {name} is left without its partner. Keep it sealed under its own name; leftovers of A and B are never poured together, where they heat themselves, smoke and can burn.',
   'only-as-instructed':
-    'Only what the instructions allow may go into the mix, and no more of it: {mass} of {name} can leave the floor soft.',
+    'Only what the instructions allow may go into the mix, and no more of it: {mass} of {name} can leave the floor soft. Thinner ignites, powder raises dust, and an accelerator with a peroxide catches fire: read the safety data sheet of what is added.',
   'thinner-ignites':
     'Solvent vapour ignites, that of {solvent} from {lowerExplosiveLimit} in air, of others from less: no flame, no sparks, no grinding, and fresh air by the numbers of the solvent at hand.',
   'thinner-thins-film':
