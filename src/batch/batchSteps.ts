@@ -12,8 +12,9 @@ import type { PailMark, RatioOff } from '../mix/pailMarks.ts';
 import type { PartVolume } from '../mix/parts.ts';
 import type { ClockBatch, ClockTime } from './batchClock.ts';
 
-/** What is done with a batch, in order: measured or filled up to a mark, mixed, poured, down, discarded. */
-export type BatchStepCode = 'measure' | 'fill-to-mark' | 'mix' | 'pour-by' | 'down-by' | 'discard-at';
+/** What is done with a batch, in order: measured or filled up to a mark, mixed, left to stand, poured, down, discarded. */
+export type BatchStepCode =
+  'measure' | 'fill-to-mark' | 'mix' | 'stand-until' | 'pour-by' | 'down-by' | 'discard-at';
 
 /** One thing to do, as data for words in any language. */
 export interface BatchStep {
@@ -32,7 +33,7 @@ export interface BatchSteps {
 }
 
 /**
- * One line of the clock as steps to read out at the mixing table: measure, mix, pour by, down by, discard at.
+ * One line of the clock as steps to read out at the mixing table: measure, mix, let stand, pour by, down by, discard at.
  *
  * @formula
  * ```math
@@ -64,7 +65,10 @@ export interface BatchSteps {
  */
 export function batchSteps(input: ClockBatch): BatchSteps {
   const fn = 'batchSteps';
-  const { number, volume, area, parts, marks, start, pourBy, downBy, discardAt } = fields(fn, input);
+  const { number, volume, area, parts, marks, start, standUntil, pourBy, downBy, discardAt } = fields(
+    fn,
+    input,
+  );
   const batch = readCount(fn, 'number', number);
   read(fn, 'volume', volume, VOLUME, POSITIVE);
   read(fn, 'area', area, AREA, POSITIVE);
@@ -75,6 +79,7 @@ export function batchSteps(input: ClockBatch): BatchSteps {
       : readObjects(fn, 'marks', marks, 1).map((mark, i) => fillStep(fn, mark, ['marks', i]));
   const times = {
     mix: readTime(fn, 'start', start),
+    stand: standUntil && readTime(fn, 'standUntil', standUntil),
     pourBy: readTime(fn, 'pourBy', pourBy),
     downBy: readTime(fn, 'downBy', downBy),
     discardAt: readTime(fn, 'discardAt', discardAt),
@@ -83,6 +88,7 @@ export function batchSteps(input: ClockBatch): BatchSteps {
     ...measures,
     ...fills,
     { code: 'mix', params: { batch, volume, ...times.mix } },
+    ...(times.stand ? [{ code: 'stand-until', params: { batch, ...times.stand } } as const] : []),
     { code: 'pour-by', params: { batch, ...times.pourBy } },
     { code: 'down-by', params: { batch, area, ...times.downBy } },
     { code: 'discard-at', params: { batch, ...times.discardAt } },

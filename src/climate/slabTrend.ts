@@ -45,6 +45,8 @@ export interface SlabTrend<U extends TemperatureDifferenceUnit = TemperatureDiff
   readonly trend: Trend;
   /** Later less earlier. */
   readonly change: Quantity<U>;
+  /** Half the width in which the true change lies, where its error was given. */
+  readonly uncertainty?: Quantity<U> | undefined;
   /** Time between the readings. */
   readonly elapsed: Quantity<'h'>;
   /** By the rule for concrete: lay on a falling or steady slab, because rising air in the pores blows bubbles. */
@@ -127,6 +129,7 @@ export function slabTrend<U extends TemperatureDifferenceUnit>(input: SlabTrendI
   return {
     trend,
     change,
+    ...(blind_K > 0 && { uncertainty: write(fn, blind_K, TEMPERATURE_DIFFERENCE, unit) }),
     elapsed,
     outgassing: OUTGASSING[trend],
     condensation: CONDENSATION[trend],

@@ -53,6 +53,7 @@ export type CautionCode =
   // cure
   | 'rule-of-thumb'
   | 'between-rows'
+  | 'stand-time-outlasts-pot-life'
   | 'no-recoat-window'
   | 'heats-itself'
   // climate

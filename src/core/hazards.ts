@@ -1,6 +1,8 @@
 /** Hazards that more than one module raises, each with its reason in numbers and where these come from. */
 import { fromMemory } from './basis.ts';
 import type { Caution } from './caution.ts';
+import { echo } from './echo.ts';
+import type { Mass, Time, Volume } from './quantity.ts';
 
 /** A caution about what may hurt somebody. */
 export function hazard(code: Caution['code'], source: string, params: Caution['params'] = {}): Caution {
@@ -44,6 +46,14 @@ export const ISOCYANATE_AND_WATER = /* @__PURE__ */ hazard('water-foams-isocyana
 export const CARBON_MONOXIDE = /* @__PURE__ */ fromMemory(
   /* @__PURE__ */ hazard('carbon-monoxide', 'osha-1910-1000', { limit: { value: 50, unit: 'ppm' } }),
 );
+
+/** Mixed resin in a pail: its pot life belongs to a mass. */
+export function heatInThePail(potLife: Time, statedFor: Volume | Mass): Caution {
+  return hazard('heat-in-the-pail', 'ufc-3-190-06', {
+    potLife: echo(potLife),
+    statedFor: echo(statedFor),
+  });
+}
 
 /** Mixed resin that stays together. */
 export const MIXED_RESIN_HEATS = /* @__PURE__ */ hazard('mixed-resin-heats', 'udel-epoxy-smoke', {

@@ -4,11 +4,19 @@ import type { Basis, Caution, CautionCode } from '../core/caution.ts';
 import { LENGTH, SHARE, SPREAD_RATE } from '../core/dimensions.ts';
 import { NOT_NEGATIVE, PART, POSITIVE } from '../core/limits.ts';
 import type { Density, Length, Mass, Quantity, Share, Volume } from '../core/quantity.ts';
-import { readRange, type BaseRange, type LikelyRange, type Ranged } from '../core/range.ts';
-import { fields, read, readOr, write } from '../core/read.ts';
+import { isRange, readRange, type BaseRange, type LikelyRange, type Ranged } from '../core/range.ts';
+import { fields, read, write } from '../core/read.ts';
 import { readList, readName, readObject } from '../core/readPlain.ts';
 import type { LengthUnit, SpreadRateUnit } from '../core/unitCodes.ts';
 import { filmAbovePeaks } from '../film/filmAbovePeaks.ts';
+import {
+  boundedError,
+  readCoverage,
+  readError,
+  uncertaintyBasis,
+  type Confidence,
+  type ReadingError,
+} from '../statistics/readingError.ts';
 import { readSquares, volumeOf, type AppliedSquare, type BaseSquare } from './appliedSquares.ts';
 import { worstFinding } from './worstFinding.ts';
 
@@ -16,7 +24,7 @@ import { worstFinding } from './worstFinding.ts';
 export interface AsAppliedInput<
   U extends LengthUnit = LengthUnit,
   S extends SpreadRateUnit = SpreadRateUnit,
-> {
+> extends Confidence {
   /** The squares that are done. */
   readonly squares: readonly AppliedSquare[];
   /** Wet film above the peaks that was planned. */
@@ -29,10 +37,10 @@ export interface AsAppliedInput<
   readonly residue?: Ranged<Share> | undefined;
   /** Depth that the valleys and pores drink, as an average over the area. None where not given. */
   readonly textureDepth?: Ranged<Length> | undefined;
-  /** What one reading of the pail or the scale may be off by, either way. Taken as exact where not given. */
-  readonly readingError?: Volume | Mass | undefined;
+  /** What one reading of the pail or the scale may be off by. Taken as exact where not given. */
+  readonly readingError?: ReadingError<Volume | Mass> | undefined;
   /** What an area may be off by, as a share of it. Taken as exact where not given. */
-  readonly areaError?: Share | undefined;
+  readonly areaError?: ReadingError<Share> | undefined;
   /** Units of the answer. */
   readonly units: { readonly thickness: U; readonly spreadRate: S };
 }
@@ -90,8 +98,9 @@ interface Known {
 /**
  * What film was really laid on each square of a floor, against the plan, while the resin is wet and can be mended.
  *
- * The errors of pail, tape, residue and texture are taken as all on one side at once. Where they reach over the end of the
- * plan a square is undecided: measure it with a gauge, do not accept it by the gallon.
+ * The errors of pail, tape, residue and texture are taken as all on one side at once; with `confidence` they are
+ * propagated by the GUM. Where they reach over the end of the plan a square is undecided: measure it with a gauge, do not
+ * accept it by the gallon.
  *
  * @formula
  * ```math
@@ -102,7 +111,7 @@ interface Known {
  * textureDepth and readingError 0 or more. A film that the texture drinks wholly is answered as 0.
  * @accuracy Exact up to round-off. A film exactly on an end of the plan meets it. No published figure: it is volume over
  * area.
- * @source common-practice
+ * @source common-practice, jcgm-100-2008
  * @param input - Squares, plan, losses, errors of the readings and the units wanted.
  * @returns Every square with its film and verdict, the whole, and the batches to look at.
  * @throws An `InputError` that names the field.
@@ -139,16 +148,35 @@ export function asApplied<U extends LengthUnit, S extends SpreadRateUnit>(
   const texture_m = knownOr(given.textureDepth, () =>
     readRange(fn, 'textureDepth', given.textureDepth, LENGTH, NOT_NEGATIVE),
   );
-  const error = readOr<string>(0, fn, 'readingError', given.readingError, kind, NOT_NEGATIVE);
-  const areaError = readOr(0, fn, 'areaError', given.areaError, SHARE, PART);
+  const coverage = readCoverage(fn, given);
+  const error = readError<string>(fn, 'readingError', given.readingError, coverage, kind, NOT_NEGATIVE);
+  const areaError = readError(fn, 'areaError', given.areaError, coverage, SHARE, PART);
   const { thickness, spreadRate } = readObject(fn, 'units', given.units);
 
   const film = (used: number, area_m2: number, share: number, depth_m: number) =>
     Math.max(0, filmAbovePeaks(Math.max(0, used) * toVolume, area_m2, share, depth_m));
-  const judged = squares.map(({ name, area_m2, used }) => {
+  /** How thin and how thick a film may be with all errors on one side at once. */
+  const endsOf = ({ area_m2, used }: BaseSquare) => [
+    film(used - error.bound, area_m2 * (1 + areaError.bound), residue.high, texture_m.high),
+    film(used + error.bound, area_m2 * (1 - areaError.bound), residue.low, texture_m.low),
+  ];
+  /** How far a film may be off by the errors as they are propagated. */
+  const expandedOf = ({ area_m2, used }: BaseSquare) => {
+    const mixed_m = (used * toVolume) / area_m2;
+    const laid_m = mixed_m * (1 - residue.likely);
+    return coverage?.expanded(
+      [laid_m / used, error],
+      [laid_m, areaError],
+      [mixed_m, boundedError((residue.high - residue.low) / 2)],
+      [1, boundedError((texture_m.high - texture_m.low) / 2)],
+    );
+  };
+  const judged = squares.map((square) => {
+    const { name, area_m2, used } = square;
     const likely_m = film(used, area_m2, residue.likely, texture_m.likely);
-    const low_m = film(used - error, area_m2 * (1 + areaError), residue.high, texture_m.high);
-    const high_m = film(used + error, area_m2 * (1 - areaError), residue.low, texture_m.low);
+    const off_m = expandedOf(square);
+    const [low_m = 0, high_m = 0] =
+      off_m === undefined ? endsOf(square) : [Math.max(0, likely_m - off_m), likely_m + off_m];
     const ends = [
       { end: 'least' as const, limit: planned_m * (1 - tolerance), sign: 1 },
       { end: 'most' as const, limit: planned_m * (1 + tolerance), sign: -1 },
@@ -221,6 +249,16 @@ export function asApplied<U extends LengthUnit, S extends SpreadRateUnit>(
         readingError: given.readingError,
         areaError: given.areaError,
       }),
+      ...uncertaintyBasis(
+        `inspect.${fn}`,
+        {
+          residue: isRange(given.residue) ? given.residue : undefined,
+          textureDepth: isRange(given.textureDepth) ? given.textureDepth : undefined,
+          readingError: given.readingError,
+          areaError: given.areaError,
+        },
+        given,
+      ),
     ],
   };
 }

@@ -54,7 +54,7 @@ export interface FilmFinding<U extends LengthUnit = LengthUnit> extends Omit<
   readonly criterion: FilmCriterion;
   /** Where that stands: rule, edition, clause. */
   readonly clause: string;
-  /** The area of the worst place. */
+  /** The area of the worst place; all of them where the rule takes their mean or share together. */
   readonly area: string;
   /** Place of the spot in the list of its area, where the criterion is one of spots. */
   readonly spot?: number | undefined;
@@ -97,8 +97,8 @@ const FAILED: Readonly<Record<FilmCriterion, CautionCode>> = {
 /**
  * Whether a cured film is accepted by the rule that the specification names.
  *
- * Spots are judged by the mean of their readings, areas by the mean of their spots; the worst place governs and is named
- * with its clause. Too few readings never make a film meet its rule, and means that lack readings never make it fail.
+ * Spots are judged by the mean of their readings, areas by the mean of their spots; by ISO 19840 and IMO MSC.215(82) all
+ * areas of the call have one mean and one share of low readings. The worst place governs and is named with its clause. Too few readings never make a film meet its rule, and means that lack readings never make it fail.
  * With the error of the gauge, what lies closer to a limit than that is undecided: rules of a contract judge the plain
  * reading, so leave the error out where the contract does. A reading of 0 counts as a bare place and is named.
  *
@@ -151,11 +151,13 @@ export function dryFilmCheck<U extends LengthUnit>(input: DryFilmCheckInput<U>):
   const error = readGaugeError(fn, input);
   const measured = readFilmAreas(fn, areas, correction_m);
   const { missing, complete } = missingOf(base, measured, asked);
+  const together = base.counted === 'together';
   const film = {
     areas: measured,
     complete,
     readingsPerSpot: asked.readingsPerSpot,
-    missing: base.counted === 'together' ? missing.spots : 0,
+    together,
+    missing: together ? missing.spots : 0,
     error,
   };
 
@@ -182,7 +184,9 @@ export function dryFilmCheck<U extends LengthUnit>(input: DryFilmCheckInput<U>):
       limit: figure(finding.limit),
       gap: figure(finding.gap),
       ...(uncertainty > 0 && { uncertainty: figure(uncertainty) }),
-      area: measured[area]?.name ?? '',
+      area: (area === undefined ? measured : measured.slice(area, area + 1))
+        .map(({ name }) => name)
+        .join(', '),
       ...(spot !== undefined && { spot }),
     };
   }

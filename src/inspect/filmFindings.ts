@@ -4,6 +4,7 @@ import type { BaseFilmArea } from './filmReadings.ts';
 import type { BaseFilmLimits } from './filmLimits.ts';
 import type { BaseTerms } from './readFilmRule.ts';
 import { worstFinding } from './worstFinding.ts';
+import { meanOf } from '../statistics/readings.ts';
 
 /** What a rule holds the film to. */
 export type FilmCriterion = 'spot-least' | 'spot-most' | 'mean-least' | 'mean-most' | 'low-share';
@@ -16,8 +17,8 @@ export interface BaseFinding {
   readonly limit: number;
   readonly gap: number;
   readonly uncertainty: number;
-  /** Place of the area in the list, and of the spot in it. */
-  readonly area: number;
+  /** Place of the area in the list, nothing where all of them count together; and of the spot in it. */
+  readonly area?: number | undefined;
   readonly spot?: number | undefined;
 }
 
@@ -29,6 +30,8 @@ export interface JudgedFilm {
   readonly areas: readonly BaseFilmArea[];
   readonly complete: readonly boolean[];
   readonly readingsPerSpot: number;
+  /** Whether means and shares are of all areas together. */
+  readonly together: boolean;
   /** Spots that are missing where they are counted together. */
   readonly missing: number;
   readonly error: GaugeError;
@@ -37,7 +40,7 @@ export interface JudgedFilm {
 /** A mean that may decide: of a spot or of an area. Without all its readings it never fails a film. */
 interface Place {
   readonly value: number;
-  readonly area: number;
+  readonly area?: number | undefined;
   readonly spot?: number | undefined;
   readonly decides: boolean;
 }
@@ -84,14 +87,40 @@ function worstPlace(
   return worst ? [worst] : [];
 }
 
-/** The area with the most spots below the specified least thickness. */
-function lowShares(film: JudgedFilm, limits: BaseFilmLimits, terms: BaseTerms): BaseFinding[] {
+/** Spots that have one mean, and one share of low ones: those of an area, or all of them. */
+interface SpotSet {
+  readonly spots_m: readonly number[];
+  readonly mean_m: number;
+  readonly complete: boolean;
+  readonly area?: number | undefined;
+}
+
+function setsOf({ areas, complete, together }: JudgedFilm): readonly SpotSet[] {
+  if (!together) {
+    return areas.map(({ spots_m, mean_m }, area) => ({
+      spots_m,
+      mean_m,
+      complete: complete[area] ?? false,
+      area,
+    }));
+  }
+  const spots_m = areas.flatMap((area) => area.spots_m);
+  return [{ spots_m, mean_m: meanOf(spots_m), complete: complete.every(Boolean) }];
+}
+
+/** The set with the most spots below the specified least thickness. */
+function lowShares(
+  film: JudgedFilm,
+  sets: readonly SpotSet[],
+  limits: BaseFilmLimits,
+  terms: BaseTerms,
+): BaseFinding[] {
   const { lowShare: limit, lowShareAtLimit } = terms;
   if (limit === undefined) return [];
   const least_m = limits.least * (1 - 1e-12);
   const within = (share: number) =>
     lowShareAtLimit === 'fails' ? share < limit - 1e-12 : share <= limit + 1e-12;
-  const judged = film.areas.map(({ spots_m }, area): BaseFinding => {
+  const judged = sets.map(({ spots_m, area }): BaseFinding => {
     const low = (off: -1 | 0 | 1) => spots_m.filter((spot) => spot + off * film.error(spot) < least_m).length;
     // At best the gauge read low everywhere, and every reading that is missing is high enough.
     const best = low(1) / (spots_m.length + film.missing);
@@ -114,14 +143,15 @@ function lowShares(film: JudgedFilm, limits: BaseFilmLimits, terms: BaseTerms): 
 
 /** Every criterion of the rule that the specification gives a limit for. */
 export function findingsOf(film: JudgedFilm, limits: BaseFilmLimits, terms: BaseTerms): BaseFinding[] {
-  const { areas, complete, error } = film;
+  const { error } = film;
+  const sets = setsOf(film);
   const means = (known: boolean) =>
-    areas.map(({ mean_m }, area) => ({ value: mean_m, area, decides: known && (complete[area] ?? false) }));
+    sets.map(({ mean_m, complete, area }) => ({ value: mean_m, area, decides: known && complete }));
   return [
     ...worstPlace('spot-least', endSpots(film, 1), limits.spotLeast, 1, error),
     ...worstPlace('spot-most', endSpots(film, -1), limits.spotMost, -1, error),
     ...worstPlace('mean-least', means(true), limits.meanLeast, 1, error),
     ...worstPlace('mean-most', means(terms.meanMost !== 'unknown'), limits.meanMost, -1, error),
-    ...lowShares(film, limits, terms),
+    ...lowShares(film, sets, limits, terms),
   ];
 }

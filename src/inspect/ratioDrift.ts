@@ -4,11 +4,21 @@ import type { Basis, Caution, CautionCode } from '../core/caution.ts';
 import { MASS, SHARE, VOLUME } from '../core/dimensions.ts';
 import { NOT_NEGATIVE, PART_OR_WHOLE, POSITIVE } from '../core/limits.ts';
 import type { Mass, Quantity, Share, Volume } from '../core/quantity.ts';
-import { fields, read, readOr, refuse, write } from '../core/read.ts';
+import { fields, read, refuse, write } from '../core/read.ts';
 import { readNames, readObjects } from '../core/readPlain.ts';
 import type { ShareUnit } from '../core/unitCodes.ts';
 import { readVolumeParts, readWeightParts, type VolumePart, type WeightPart } from '../mix/parts.ts';
-import { ratioOff, type BaseUse } from '../mix/ratioOff.ts';
+import { ratioOff, type BaseUse, type RatioOff } from '../mix/ratioOff.ts';
+import { lineThrough } from '../statistics/lineThrough.ts';
+import {
+  readCoverage,
+  readError,
+  uncertaintyBasis,
+  type Confidence,
+  type Coverage,
+  type ReadingError,
+} from '../statistics/readingError.ts';
+import { total } from '../units/total.ts';
 
 /** How much of one part went into a batch. */
 export interface LoggedPart {
@@ -16,8 +26,8 @@ export interface LoggedPart {
   readonly name: string;
   /** By volume where the ratio is by volume, by mass where it is by weight. */
   readonly amount: Volume | Mass;
-  /** How far the reading may be off, either way. Taken as exact where not given. */
-  readonly readingError?: Volume | Mass | undefined;
+  /** What the reading may be off by. Taken as exact where not given. */
+  readonly readingError?: ReadingError<Volume | Mass> | undefined;
 }
 
 /** A batch as it was logged. */
@@ -29,7 +39,7 @@ export interface LoggedBatch {
 }
 
 /** Input of {@link ratioDrift}. */
-export interface RatioDriftInput<U extends ShareUnit = ShareUnit> {
+export interface RatioDriftInput<U extends ShareUnit = ShareUnit> extends Confidence {
   /** The ratio by volume, or by weight; two parts or more. */
   readonly parts: readonly VolumePart[] | readonly WeightPart[];
   /** The batches in the order in which they were mixed. */
@@ -66,7 +76,7 @@ export interface PartTrend<U extends ShareUnit = ShareUnit> {
   readonly perBatch: Quantity<U>;
   /** From the first batch to the last by that line. */
   readonly overLog: Quantity<U>;
-  /** Whether the readings, all wrong in the worst way, could not make that line. */
+  /** Whether what the readings may be off by could not make that line. */
   readonly drifts: boolean;
 }
 
@@ -88,12 +98,6 @@ export interface RatioDrift<U extends ShareUnit = ShareUnit> {
   readonly basis: readonly Basis[];
 }
 
-/** A part of a batch against the first part. */
-interface Off {
-  readonly off: number;
-  readonly uncertainty: number;
-}
-
 /**
  * Whether the ratio of the parts wanders over the batches of a day, and which batch was furthest off.
  *
@@ -107,9 +111,10 @@ interface Off {
  * ```
  * @units volumes or masses, share, numbers of parts; answers shares.
  * @validRange amounts above 0, reading errors of the first part below its amount; two parts or more; one batch has no trend.
- * @accuracy Exact up to round-off; the uncertainty is that of both readings wrong against each other. No published figure:
- * it is the definition of a ratio and a straight line through it.
- * @source definition, common-practice
+ * @accuracy Exact up to round-off; the uncertainty is that of both readings wrong against each other, or with
+ * `confidence` that of independent readings by the GUM. No published figure: it is the definition of a ratio and a
+ * straight line through it.
+ * @source definition, common-practice, jcgm-100-2008
  * @param input - Ratio, batches, tolerance and the unit wanted.
  * @returns Every batch with its verdict, the trend of each part, and the batches to look for.
  * @throws An `InputError` that names the field.
@@ -143,18 +148,19 @@ export function ratioDrift<U extends ShareUnit>(input: RatioDriftInput<U>): Rati
     : readVolumeParts(fn, parts as readonly VolumePart[]);
   const kind = byWeight ? MASS : VOLUME;
   const tolerance = read(fn, 'ratioTolerance', ratioTolerance, SHARE, PART_OR_WHOLE);
+  const coverage = readCoverage(fn, input);
   const logged = readObjects(fn, 'batches', batches, 1);
   const names = readNames(fn, logged, ['batches']);
   const others = ratio.names.slice(1);
 
   /** Of each batch: every part but the first. */
-  const offs = logged.map((batch, b): readonly Off[] => {
+  const offs = logged.map((batch, b): readonly RatioOff[] => {
     const [first, ...rest] = readUses(batch, b);
-    if (!first || first.error >= first.amount) {
+    if (!first || first.error.bound >= first.amount) {
       const got = batch.amounts;
       return refuse(fn, 'conflict', ['batches', b, 'amounts'], 'a first part larger than its error', got);
     }
-    return rest.map((part) => ratioOff(part, first));
+    return rest.map((part) => ratioOff(part, first, coverage));
   });
 
   /** The parts of a batch in the order of the ratio. */
@@ -164,7 +170,7 @@ export function ratioDrift<U extends ShareUnit>(input: RatioDriftInput<U>): Rati
     const given = readNames(fn, amounts, path);
     const uses = amounts.map(({ amount, readingError }, i) => ({
       amount: read<string>(fn, 'amount', amount, kind, POSITIVE, [...path, i]),
-      error: readOr<string>(0, fn, 'readingError', readingError, kind, NOT_NEGATIVE, [...path, i]),
+      error: readError<string>(fn, 'readingError', readingError, coverage, kind, NOT_NEGATIVE, [...path, i]),
     }));
     return ratio.names.map((name, i) => {
       const use = uses[given.indexOf(name)];
@@ -175,19 +181,19 @@ export function ratioDrift<U extends ShareUnit>(input: RatioDriftInput<U>): Rati
     });
   }
 
-  const furthest = (some: readonly Off[]) =>
+  const furthest = (some: readonly Pick<RatioOff, 'off'>[]) =>
     some.reduce((most, { off }, i) => (Math.abs(off) > Math.abs(some[most]?.off ?? 0) ? i : most), 0);
   const share = (value: number) => write(fn, value, SHARE, unit);
   const judged = offs.map((ofBatch, b) => {
     const part = furthest(ofBatch);
-    const { off, uncertainty } = ofBatch[part] as Off;
+    const { off, uncertainty } = ofBatch[part] as RatioOff;
     const verdicts = ofBatch.map((one) => judge(tolerance - Math.abs(one.off), one.uncertainty, 1));
     return { name: names[b] ?? '', verdict: worstOf(verdicts), part: others[part] ?? '', off, uncertainty };
   });
   const trends = others.map((part, i) => {
-    const ofPart = offs.map((ofBatch) => ofBatch[i] as Off);
+    const ofPart = offs.map((ofBatch) => ofBatch[i] as RatioOff);
     const worst = furthest(ofPart);
-    return { part, worst: names[worst] ?? '', off: ofPart[worst]?.off ?? 0, ...lineOf(ofPart) };
+    return { part, worst: names[worst] ?? '', off: ofPart[worst]?.off ?? 0, ...lineOf(ofPart, coverage) };
   });
   const worst = names[furthest(judged)] ?? '';
   const suspects = judged.filter(({ verdict }) => verdict === 'fails').map(({ name }) => name);
@@ -234,16 +240,35 @@ export function ratioDrift<U extends ShareUnit>(input: RatioDriftInput<U>): Rati
         batches: logged.length,
         ratioTolerance,
       }),
+      ...uncertaintyBasis(
+        `inspect.${fn}`,
+        Object.fromEntries(
+          logged.flatMap((batch) =>
+            batch.amounts.map(({ name, readingError }) => [`${batch.name}, ${name}`, readingError]),
+          ),
+        ),
+        input,
+      ),
     ],
   };
 }
 
 /** The straight line through the batches, and whether the readings could not make it by themselves. */
-function lineOf(offs: readonly Off[]): { readonly perBatch: number; readonly drifts: boolean } {
-  const middle = (offs.length - 1) / 2;
-  const spread = offs.reduce((sum, _, b) => sum + (b - middle) ** 2, 0);
-  if (spread === 0) return { perBatch: 0, drifts: false };
-  const perBatch = offs.reduce((sum, { off }, b) => sum + ((b - middle) / spread) * off, 0);
-  const byReadings = offs.reduce((sum, one, b) => sum + (Math.abs(b - middle) / spread) * one.uncertainty, 0);
-  return { perBatch, drifts: Math.abs(perBatch) > byReadings + 1e-12 };
+function lineOf(
+  offs: readonly RatioOff[],
+  coverage: Coverage | undefined,
+): { readonly perBatch: number; readonly drifts: boolean } {
+  const { middle, width, slope } = lineThrough(
+    offs.map((_, b) => b),
+    offs.map(({ off }) => off),
+  );
+  if (width === 0) return { perBatch: 0, drifts: false };
+  const pull = (b: number) => Math.abs(b - middle) / width;
+  const byReadings =
+    coverage?.expanded(
+      ...offs.flatMap(({ errors }, b) =>
+        errors.map(([sensitivity, error]) => [pull(b) * sensitivity, error] as const),
+      ),
+    ) ?? total(offs.map(({ uncertainty }, b) => pull(b) * uncertainty));
+  return { perBatch: slope, drifts: Math.abs(slope) > byReadings + 1e-12 };
 }

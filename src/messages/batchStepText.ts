@@ -9,8 +9,9 @@ import { filled } from './filled.ts';
 /** The English words for each step; `{time}` is the time of day where the clock has a start, `{ratio}` what a mark does. */
 const STEPS: Readonly<Record<BatchStepCode, string>> = {
   measure: 'Measure {volume} of {name}.',
-  'fill-to-mark': 'Fill {name} up to the mark at {mark}{ratio}.',
+  'fill-to-mark': 'Or in the marked pail: {name} up to {mark}{ratio}.',
   mix: 'Batch {batch}, {volume}: start mixing {time}.',
+  'stand-until': 'Batch {batch}: let it stand; {time} its stand time is over.',
   'pour-by': 'Batch {batch}: pour it out {time} at the latest.',
   'down-by': 'Batch {batch}: have {area} down {time} at the latest.',
   'discard-at':
@@ -43,7 +44,7 @@ const STEPS: Readonly<Record<BatchStepCode, string>> = {
  *     low: { value: -7.94, unit: '%' },
  *     high: { value: 8.2, unit: '%' },
  *   },
- * }); // => 'Fill B up to the mark at 5 13/16 in (0.0 % off ratio at the line, -7.9 % to 8.2 % if misread).'
+ * }); // => 'Or in the marked pail: B up to 5 13/16 in (0.0 % off ratio at the line, -7.9 % to 8.2 % if misread).'
  * ```
  */
 export function batchStepText(step: BatchStep): string {

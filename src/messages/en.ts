@@ -150,6 +150,8 @@ export const en: Readonly<Record<CautionCode, string>> = {
     'This time comes from a rule of thumb, half the time for each {step} warmer, between {from} and {to}. Times printed in the instructions of the product come first.',
   'between-rows':
     'The temperature lies between two rows of the table; the longer wait and the shorter limit of the two are taken.',
+  'stand-time-outlasts-pot-life':
+    'The mix must stand for {induction} before use, and its pot life is over after {potLife}: no time is left to use it. What helps: cooler material, or a slower hardener where the instructions have one.',
   'no-recoat-window':
     'The next coat must wait {shortest} where it is coldest and may wait no longer than {longest} where it is warmest: part of the floor has to be abraded first.',
   'heats-itself':

@@ -86,23 +86,15 @@ export function checkRatio<U extends ShareUnit>(input: CheckRatioInput<U>): Rati
   const [first, ...others] = amounts.map(({ volume_m3, error_m3 }, i) => ({
     part: ratio.names[i] ?? '',
     amount: volume_m3,
-    error_m3,
-    error: error_m3.bound,
+    error: error_m3,
     weight: ratio.weights[i]?.toNumber() ?? 1,
   }));
   if (!first || others.length === 0) return refuse(fn, 'out-of-range', ['parts'], 'two parts or more', parts);
-  if (first.error >= first.amount) {
+  if (first.error.bound >= first.amount) {
     refuse(fn, 'conflict', ['used'], `a reading of ${first.part} larger than its error`, used);
   }
   const worst = others
-    .map((other) => {
-      const { off, uncertainty } = ratioOff(other, first);
-      const expanded = coverage?.expanded(
-        [(1 + off) / other.amount, other.error_m3],
-        [(1 + off) / first.amount, first.error_m3],
-      );
-      return { part: other.part, off, uncertainty: expanded ?? uncertainty };
-    })
+    .map((other) => ({ part: other.part, ...ratioOff(other, first, coverage) }))
     .reduce((most, next) => (Math.abs(next.off) > Math.abs(most.off) ? next : most));
   const gap = tolerance - Math.abs(worst.off);
   const verdict = judge(gap, worst.uncertainty, 1);

@@ -39,6 +39,8 @@ export interface AlkalinityResult {
   readonly limit: number;
   /** Room to the limit; below 0 beyond it. */
   readonly gap: number;
+  /** Half the width in which the true value lies, where the error was given. */
+  readonly uncertainty?: number | undefined;
   /** Place of that reading in the list. */
   readonly governing: number;
   /** Readings that a floor of this size asks for. */
@@ -109,6 +111,7 @@ export function alkalinityTest(input: AlkalinityTestInput): AlkalinityResult {
   return {
     verdict,
     ...worst,
+    ...(error > 0 && { uncertainty: error }),
     testsNeeded,
     cautions: [
       ...(byReading === 'meets' ? [] : [about('alkalinity-not-within-limit', 'caution', 'astm-d4262')]),

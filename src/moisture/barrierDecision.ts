@@ -5,7 +5,7 @@ import { SHARE, VAPOUR_EMISSION } from '../core/dimensions.ts';
 import type { InputPath } from '../core/InputError.ts';
 import { NOT_NEGATIVE, PART_OR_WHOLE } from '../core/limits.ts';
 import type { Share, VapourEmission } from '../core/quantity.ts';
-import { fields, read, refuse } from '../core/read.ts';
+import { fields, read, refuse, write } from '../core/read.ts';
 import { readChoice, readNumber, readObject } from '../core/readPlain.ts';
 import {
   halfWidthOf,
@@ -56,6 +56,8 @@ export interface BarrierFinding {
   readonly system: Verdict;
   /** Against the limit of the barrier, where it was given. */
   readonly barrier?: Verdict | undefined;
+  /** Half the width in which the true value lies, where its error was given, in the unit of `systemLimit`. */
+  readonly uncertainty?: Share | VapourEmission | number | undefined;
 }
 
 /** Three answers, which are not the same. */
@@ -81,11 +83,14 @@ interface Reader {
   readonly words: string;
   readonly figure: (fn: string, key: string, given: never, path: InputPath) => number;
   readonly error: (fn: string, key: string, given: never, path: InputPath) => number;
+  /** A figure in the unit of another. */
+  readonly like: (fn: string, base: number, given: never) => Share | VapourEmission | number;
   readonly scale: number;
 }
 const HUMIDITY: Omit<Reader, 'words'> = {
   figure: (fn, key, given: Share, path) => read(fn, key, given, SHARE, PART_OR_WHOLE, path),
   error: (fn, key, given: Share, path) => read(fn, key, given, SHARE, NOT_NEGATIVE, path),
+  like: (fn, base, { unit }: Share) => write(fn, base, SHARE, unit),
   scale: 1,
 };
 const READERS: Readonly<Record<BarrierMethod, Reader>> = {
@@ -97,12 +102,14 @@ const READERS: Readonly<Record<BarrierMethod, Reader>> = {
       read(fn, key, given, VAPOUR_EMISSION, NOT_NEGATIVE, path),
     error: (fn, key, given: VapourEmission, path) =>
       read(fn, key, given, VAPOUR_EMISSION, NOT_NEGATIVE, path),
+    like: (fn, base, { unit }: VapourEmission) => write(fn, base, VAPOUR_EMISSION, unit),
     scale: 100,
   },
   alkalinity: {
     words: 'pH',
     figure: (fn, key, given: number, path) => readNumber(fn, key, given, PH, path),
     error: (fn, key, given: number, path) => readPhError(fn)(key, given, path),
+    like: (_, base) => base,
     scale: 14,
   },
 };
@@ -155,7 +162,7 @@ export function barrierDecision(input: BarrierDecisionInput): BarrierDecision {
   const coverage = readCoverage(fn, given);
   const findings = methods.map((method): BarrierFinding => {
     const finding = readObject(fn, method, given[method] as MoistureFinding<unknown>);
-    const { figure, error, scale } = READERS[method];
+    const { figure, error, like, scale } = READERS[method];
     const path = [method];
     const measured = figure(fn, 'measured', finding.measured as never, path);
     const system = figure(fn, 'systemLimit', finding.systemLimit as never, path);
@@ -166,7 +173,8 @@ export function barrierDecision(input: BarrierDecisionInput): BarrierDecision {
     const byTest = verdictOr('meets', fn, 'verdict', finding.verdict, path);
     const atBest = byTest === 'meets' ? 'meets' : 'undecided';
     const byBarrierTest = verdictOr(atBest, fn, 'barrierVerdict', finding.barrierVerdict, path);
-    const bySystem = { method, system: worstOf([byFigure, byTest]) };
+    const uncertainty = off > 0 ? { uncertainty: like(fn, off, finding.systemLimit as never) } : {};
+    const bySystem = { method, system: worstOf([byFigure, byTest]), ...uncertainty };
     if (finding.barrierLimit === undefined) return bySystem;
     const barrier = figure(fn, 'barrierLimit', finding.barrierLimit as never, path);
     if (barrier < system - 1e-12 * scale) {

@@ -5,17 +5,25 @@ import { echo } from '../core/echo.ts';
 import { hazard, MIXED_RESIN_HEATS } from '../core/hazards.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import type { Mass, Quantity } from '../core/quantity.ts';
-import { fields, read, readOr, write } from '../core/read.ts';
+import { fields, read, write } from '../core/read.ts';
 import type { MassUnit } from '../core/unitCodes.ts';
+import {
+  halfWidthOf,
+  readCoverage,
+  readError,
+  uncertaintyBasis,
+  type Confidence,
+  type ReadingError,
+} from '../statistics/readingError.ts';
 
 /** Input of {@link checkPailMass}. */
-export interface CheckPailMassInput<U extends MassUnit = MassUnit> {
+export interface CheckPailMassInput<U extends MassUnit = MassUnit> extends Confidence {
   /** Mixed resin that stands together in the pail. */
   readonly mass: Mass;
   /** Mass for which the instructions state the pot life. */
   readonly limit: Quantity<U>;
   /** What the scale may be off by. */
-  readonly massError?: Mass | undefined;
+  readonly massError?: ReadingError<Mass> | undefined;
 }
 
 /**
@@ -31,7 +39,7 @@ export interface CheckPailMassInput<U extends MassUnit = MassUnit> {
  * @units masses; answers mass.
  * @validRange mass and limit above 0; massError 0 or more.
  * @accuracy Exact. A mass exactly on the limit meets it.
- * @source ufc-3-190-06, astm-d2471, udel-epoxy-smoke
+ * @source ufc-3-190-06, astm-d2471, udel-epoxy-smoke, jcgm-100-2008
  * @param input - Mass in the pail, the mass of the instructions, and what the scale may be off by.
  * @returns The verdict with mass, limit, gap and uncertainty in the unit of the limit, and the cautions.
  * @throws An `InputError` that names the field.
@@ -47,7 +55,8 @@ export function checkPailMass<U extends MassUnit>(input: CheckPailMassInput<U>):
   const { mass, limit, massError } = fields(fn, input);
   const mass_kg = read(fn, 'mass', mass, MASS, POSITIVE);
   const limit_kg = read(fn, 'limit', limit, MASS, POSITIVE);
-  const off_kg = readOr(0, fn, 'massError', massError, MASS, NOT_NEGATIVE);
+  const coverage = readCoverage(fn, input);
+  const off_kg = halfWidthOf(readError(fn, 'massError', massError, coverage, MASS, NOT_NEGATIVE), coverage);
   const verdict = judge(limit_kg - mass_kg, off_kg, limit_kg);
   const inLimitUnit = (kg: number) => write(fn, kg, MASS, limit.unit, ['limit', 'unit']);
   const measured = inLimitUnit(mass_kg);
@@ -70,6 +79,7 @@ export function checkPailMass<U extends MassUnit>(input: CheckPailMassInput<U>):
         limit,
         massError,
       }),
+      ...uncertaintyBasis(`safety.${fn}`, { massError }, input),
     ],
   };
 }

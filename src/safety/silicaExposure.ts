@@ -6,9 +6,17 @@ import { echo } from '../core/echo.ts';
 import { hazard, SILICA_DUST } from '../core/hazards.ts';
 import { NOT_NEGATIVE, PART, POSITIVE } from '../core/limits.ts';
 import type { Density, Quantity, Share, Time } from '../core/quantity.ts';
-import { fields, read, readOptional, readOr, refuse, write } from '../core/read.ts';
+import { fields, read, readOptional, refuse, write } from '../core/read.ts';
 import { readName, readObjects } from '../core/readPlain.ts';
 import type { DensityUnit } from '../core/unitCodes.ts';
+import {
+  halfWidthOf,
+  readCoverage,
+  readError,
+  uncertaintyBasis,
+  type Confidence,
+  type ReadingError,
+} from '../statistics/readingError.ts';
 import { DAY_S } from './limits.ts';
 
 /** A stretch of a shift with its dust. */
@@ -22,7 +30,7 @@ export interface DustyTask {
 }
 
 /** Input of {@link silicaExposure}. */
-export interface SilicaExposureInput<U extends DensityUnit = DensityUnit> {
+export interface SilicaExposureInput<U extends DensityUnit = DensityUnit> extends Confidence {
   /** Every task of the shift with dust; the rest of the day counts as clean air. */
   readonly tasks: readonly DustyTask[];
   /** Limit for a mean of eight hours: that of the law of the place, see `exposureLimits`. */
@@ -30,7 +38,7 @@ export interface SilicaExposureInput<U extends DensityUnit = DensityUnit> {
   /** Level from which the law asks for measures such as medical examinations. */
   readonly actionLevel?: Density | undefined;
   /** What sampling and laboratory may be off by, as a share of what they read. */
-  readonly measurementError?: Share | undefined;
+  readonly measurementError?: ReadingError<Share> | undefined;
 }
 
 /** Answer of {@link silicaExposure}. */
@@ -55,7 +63,7 @@ const SHIFT_S = 8 * 3600;
  * @units densities, times, share; answers density.
  * @validRange concentrations 0 or more; durations above 0 and together no more than 24 h; limits above 0.
  * @accuracy Exact up to round-off. A mean exactly on the limit meets it; one at the action level has reached it.
- * @source osha-1910-1053, osha-1926-1153
+ * @source osha-1910-1053, osha-1926-1153, jcgm-100-2008
  * @param input - The tasks, the limits and what the measurement may be off by.
  * @returns The verdict with mean, limit, gap and uncertainty in the unit of the limit, and the cautions.
  * @throws An `InputError` that names the field; `conflict` where the tasks take more than 24 hours.
@@ -95,13 +103,14 @@ export function silicaExposure<U extends DensityUnit>(input: SilicaExposureInput
   });
   const limit_kgPerM3 = read(fn, 'limit', limit, DENSITY, POSITIVE);
   const action_kgPerM3 = readOptional(fn, 'actionLevel', actionLevel, DENSITY, POSITIVE);
-  const error = readOr(0, fn, 'measurementError', measurementError, SHARE, PART);
+  const coverage = readCoverage(fn, input);
+  const error = readError(fn, 'measurementError', measurementError, coverage, SHARE, PART);
   if (stretches.reduce((sum, { time_s }) => sum + time_s, 0) > DAY_S) {
     refuse(fn, 'conflict', ['tasks'], 'no more than 24 hours of tasks in a day', tasks);
   }
 
   const mean_kgPerM3 = stretches.reduce((sum, task) => sum + task.kgPerM3 * task.time_s, 0) / SHIFT_S;
-  const off_kgPerM3 = error * mean_kgPerM3;
+  const off_kgPerM3 = halfWidthOf(error, coverage) * mean_kgPerM3;
   const gap = limit_kgPerM3 - mean_kgPerM3;
   const verdict = judge(gap, off_kgPerM3, limit_kgPerM3);
   const inLimitUnit = (kgPerM3: number) => write(fn, kgPerM3, DENSITY, limit.unit, ['limit', 'unit']);
@@ -142,6 +151,7 @@ export function silicaExposure<U extends DensityUnit>(input: SilicaExposureInput
         actionLevel,
         measurementError,
       }),
+      ...uncertaintyBasis(`safety.${fn}`, { measurementError }, input),
     ],
   };
 }

@@ -8,7 +8,7 @@ import { readObject, readObjects } from '../core/readPlain.ts';
 import { dimensionOfUnit } from '../units/dimensionNamed.ts';
 import { total } from '../units/total.ts';
 import { answer, valueIn } from '../units/valueIn.ts';
-import { meanOf } from './readings.ts';
+import { lineThrough } from './lineThrough.ts';
 import { stepUnitOf, type StepUnit, type Uncertain } from './uncertain.ts';
 
 /** One point of a line. */
@@ -112,10 +112,8 @@ export function leastSquaresLine<X extends Unit, Y extends Unit>(
   const y = list.map((point, i) => valueIn(fn, 'y', point.y, yKind, wanted.y, ['points', i]));
   const from = valueIn(fn, 'origin', origin, xKind, wanted.x);
 
-  const [middle, height] = [meanOf(x), meanOf(y)];
-  const width = total(x.map((one) => (one - middle) ** 2));
+  const { middle, height, width, slope } = lineThrough(x, y);
   if (!(width > 0)) refuse(fn, 'conflict', ['points'], 'at more than one x', 'all at one x');
-  const slope = total(x.map((one, i) => (one - middle) * ((y[i] as number) - height))) / width;
   const freedom = x.length - 2;
   const off = total(x.map((one, i) => ((y[i] as number) - height - slope * (one - middle)) ** 2));
   const deviation = Math.sqrt(off / freedom);

@@ -50,6 +50,11 @@ export interface Coverage {
 
 const EXACT: BaseError = { bound: 0, uncertainty: 0, freedom: undefined };
 
+/** An error of which nothing is known but that it lies between bounds: GUM 4.3.7. */
+export function boundedError(bound: number): BaseError {
+  return { bound, uncertainty: bound / Math.sqrt(3), freedom: undefined };
+}
+
 /** Reads the level of confidence of a check; nothing where its errors are bounds. */
 export function readCoverage(fn: string, { confidence }: Confidence): Coverage | undefined {
   if (confidence === undefined) return undefined;
@@ -84,9 +89,7 @@ export function readErrorBy<Q>(
 ): BaseError {
   if (error === undefined) return EXACT;
   if (!isUncertainty(error)) {
-    const bound = size(key, error as Q, path);
-    // Nothing is known but that it lies between the bounds: GUM 4.3.7.
-    return { bound, uncertainty: bound / Math.sqrt(3), freedom: undefined };
+    return boundedError(size(key, error as Q, path));
   }
   if (!coverage)
     return refuse(fn, 'missing', ['confidence'], 'there beside a standard uncertainty', undefined);

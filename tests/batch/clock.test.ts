@@ -66,8 +66,32 @@ describe('a clock of full batches and a rest', () => {
 
   it('names the marks of both sizes', () => {
     const named = clockOf().cautions.slice(3);
-    expect(named.map(({ code }) => code)).toEqual(['reading-moves-ratio', 'marks-off-ratio']);
+    expect(named.map(({ code, params }) => [code, params.ofBatch])).toEqual([
+      ['reading-moves-ratio', q(3, 'l')],
+      ['marks-off-ratio', q(1, 'l')],
+    ]);
+    expect(named.map(cautionText).map((words) => words.split('. ').at(-1))).toEqual([
+      'This is about the batch of 3 L.',
+      'This is about the batch of 1 L.',
+    ]);
   });
+});
+
+it('full batches without a rest are of one size, whose marks are named once', () => {
+  const clock = batchClock({
+    ...input,
+    volume: q(9, 'l'),
+    marks: {
+      pail: { diameter: q(20, 'cm'), height: q(30, 'cm') },
+      graduation: q(1, 'mm'),
+      ratioTolerance: q(3, '%'),
+      unit: 'mm',
+    },
+  });
+  expect(clock.batches.length).toBe(3);
+  expect(clock.cautions.slice(3).map(({ code, params }) => [code, params.ofBatch])).toEqual([
+    ['reading-moves-ratio', undefined],
+  ]);
 });
 
 it('counts the times of a clock without start only', () => {
@@ -93,13 +117,21 @@ it('says what helps where a batch outlasts the pot life, and still answers', () 
 it('names neither hands nor smaller batches where mixing alone outlasts the pot life', () => {
   const clock = batchClock({ ...input, potLife: q(3, 'min') });
   expect(clock.remedies).toEqual(['cooler material', 'faster mixing', 'slower hardener by the instructions']);
-  expect(clock.batches[0]?.pourBy.after).toEqual(q(0, 'min'));
+  // Out of the pail before the usable time ends, though nothing of it is ready by then.
+  expect(clock.batches[0]?.pourBy.after).toEqual(q(2.25, 'min'));
   expect(clock.cautions[0]).toMatchObject({
     code: 'no-time-to-place',
     severity: 'caution',
     params: { needed: q(4, 'min'), usable: q(2.25, 'min') },
   });
   expect(cautionText(clock.cautions[0] as Caution)).toContain('take 4 min, and 2.25 min can be used');
+});
+
+it('a batch that does not fit is poured as soon as it is ready, not while it is mixed', () => {
+  // 3 min of mixing, 1 min of carrying and 9 min of placing in 6 min.
+  const [line] = batchClock({ ...input, potLife: q(8, 'min') }).batches;
+  expect(line?.pourBy.after).toEqual(q(4, 'min'));
+  expect(line?.downBy.after).toEqual(q(6, 'min'));
 });
 
 it('mixing that takes the usable time but for round-off leaves none, and no number of hands', () => {
@@ -257,9 +289,33 @@ it('a mark that is off ratio says so, as data and in words', () => {
     ...line.marks?.[1]?.off,
   });
   expect(fills.map(batchStepText)).toEqual([
-    'Fill A up to the mark at 64 mm.',
-    'Fill B up to the mark at 95 mm (-3.1 % off ratio at the line, -10.8 % to 4.8 % if misread).',
+    'Or in the marked pail: A up to 64 mm.',
+    'Or in the marked pail: B up to 95 mm (-3.1 % off ratio at the line, -10.8 % to 4.8 % if misread).',
   ]);
+});
+
+it('a batch that must stand is not poured before its stand time is over', () => {
+  const clock = batchClock({ ...input, division: 'equal', potLife: q(60, 'min'), induction: q(15, 'min') });
+  for (const [i, line] of clock.batches.entries()) {
+    const stand_min = i * clock.stagger.value + 3 + 15;
+    expect(line.standUntil?.after.value).toBeCloseTo(stand_min, 9);
+    expect(line.pourBy.after.value).toBeGreaterThan(stand_min);
+  }
+  const [first] = clock.batches;
+  if (!first) throw new Error('a line is due');
+  const { steps } = batchSteps(first);
+  expect(steps.map(({ code }) => code)).toEqual([
+    ...input.parts.map(() => 'measure'),
+    'mix',
+    'stand-until',
+    'pour-by',
+    'down-by',
+    'discard-at',
+  ]);
+  expect(steps.map(batchStepText)).toContain(
+    'Batch 1: let it stand; 18 min after the start its stand time is over.',
+  );
+  expect(batchClock({ ...input, division: 'equal' }).batches[0]?.standUntil).toBeUndefined();
 });
 
 it('reads a mark off in fractions of an inch where the stick has them', () => {
@@ -268,11 +324,11 @@ it('reads a mark off in fractions of an inch where the stick has them', () => {
       code: 'fill-to-mark',
       params: { name: 'A', mark: { value, unit }, step: { value: step, unit } },
     });
-  expect(words(4.6875, 1 / 16)).toBe('Fill A up to the mark at 4 11/16 in.');
-  expect(words(5, 1)).toBe('Fill A up to the mark at 5 in.');
-  expect(words(6, 2)).toBe('Fill A up to the mark at 6 in.');
-  expect(words(4.65, 0.05)).toBe('Fill A up to the mark at 4.65 in.');
-  expect(words(12.5, 0.25, 'cm')).toBe('Fill A up to the mark at 12.5 cm.');
+  expect(words(4.6875, 1 / 16)).toBe('Or in the marked pail: A up to 4 11/16 in.');
+  expect(words(5, 1)).toBe('Or in the marked pail: A up to 5 in.');
+  expect(words(6, 2)).toBe('Or in the marked pail: A up to 6 in.');
+  expect(words(4.65, 0.05)).toBe('Or in the marked pail: A up to 4.65 in.');
+  expect(words(12.5, 0.25, 'cm')).toBe('Or in the marked pail: A up to 12.5 cm.');
 });
 
 it('a mark that is in ratio but for round-off is 0.0 % off at the line', () => {

@@ -281,6 +281,22 @@ describe('three answers', () => {
     expect(answers({ inSlabHumidity: equal })[1]).toBe('fails');
   });
 
+  it('says how far each figure may be off, in the unit of its limit', () => {
+    const { findings } = moisture.barrierDecision({
+      inSlabHumidity: {
+        measured: percent(70),
+        error: { value: 0.02, unit: 'fraction' },
+        systemLimit: percent(75),
+      },
+      emission: {
+        measured: { value: 2, unit: 'lb/1000ft2/24h' },
+        systemLimit: { value: 3, unit: 'lb/1000ft2/24h' },
+      },
+      alkalinity: { measured: 9, error: 0.2, systemLimit: 10 },
+    });
+    expect(findings.map(({ uncertainty }) => uncertainty)).toEqual([percent(2), undefined, 0.2]);
+  });
+
   it('refuses no method, and a barrier that bears less than the system', () => {
     expect(() => moisture.barrierDecision({})).toThrow(/another method/);
     expect(() => moisture.barrierDecision({ inSlabHumidity: finding(70, { barrierLimit: 75 }) })).toThrow(

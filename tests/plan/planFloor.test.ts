@@ -152,6 +152,24 @@ describe('a bad floor is no error', () => {
     expect(cold.cautions.map(({ code }) => code)).toContain('no-pot-life-at-this-temperature');
   });
 
+  it('plans no batch where the stand time outlasts the pot life, and says that and what helps', () => {
+    const stood = planFloor(replaced(floor, ['materials', 0, 'induction'], { value: 3, unit: 'h' }));
+    const codes = stood.cautions.map(({ code }) => code);
+    expect(codes).toEqual(expect.arrayContaining(['stand-time-outlasts-pot-life', 'no-time-to-place']));
+    expect(codes).not.toContain('no-pot-life-at-this-temperature');
+    const batches = stood.coats.find(({ material }) => material === floor.materials[0]?.name)?.batches;
+    expect(batches?.potLife.workingTime.value).toBe(0);
+    expect(batches?.clock).toBeUndefined();
+    expect(batches?.largest.remedies).not.toEqual([]);
+  });
+
+  it('names the heat of a pail once for a pot life, in whatever unit it is asked for', () => {
+    const hours = planFloor(replaced(floor, ['units', 'time'], 'h'));
+    const lives = hours.coats.map(({ batches }) => JSON.stringify(batches?.potLife.potLife));
+    const heat = hours.cautions.filter(({ code }) => code === 'heat-in-the-pail');
+    expect(heat.length).toBe(new Set(lives).size);
+  });
+
   it('says what helps where no batch is down in time', () => {
     const slow = planFloor(replaced(floor, ['crew', 'mixTime'], { value: 25, unit: 'min' }));
     const [first] = slow.coats;

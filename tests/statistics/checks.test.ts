@@ -5,6 +5,8 @@ import { ambientLimits } from '../../src/climate/ambientLimits.ts';
 import { dewPoint } from '../../src/climate/dewPoint.ts';
 import { dewPointMargin } from '../../src/climate/dewPointMargin.ts';
 import { layingWindows } from '../../src/climate/layingWindows.ts';
+import { appliedThickness } from '../../src/film/appliedThickness.ts';
+import { asApplied } from '../../src/inspect/asApplied.ts';
 import { calciumChlorideTest } from '../../src/moisture/calciumChlorideTest.ts';
 import { emissionRate } from '../../src/moisture/emissionRate.ts';
 import { inSlabHumidityTest } from '../../src/moisture/inSlabHumidityTest.ts';
@@ -93,6 +95,33 @@ it('the uncertainty of a dish is that of the formula behind it', () => {
     confidence,
   });
   expect((test.uncertainty?.value ?? 0) / (rate.expandedUncertainty?.value ?? 1)).toBeCloseTo(1, 9);
+});
+
+it('the uncertainty of a square is that of the film behind it', () => {
+  const used = { ...q(2.43, 'usgal'), standardUncertainty: q(0.03, 'usgal'), degreesOfFreedom: 6 };
+  const area = { ...q(225, 'ft2'), standardUncertainty: q(2.25, 'ft2') };
+  const film = propagate(appliedThickness, {
+    inputs: {
+      volume: used,
+      area,
+      residue: q(2, '%'),
+      textureDepth: q(1, 'mil'),
+      unit: 'mil',
+    },
+    confidence,
+  });
+  const { squares } = asApplied({
+    squares: [{ name: 'bay', area: q(225, 'ft2'), used: q(2.43, 'usgal') }],
+    plannedThickness: q(18, 'mil'),
+    tolerance: q(10, '%'),
+    residue: q(2, '%'),
+    textureDepth: q(1, 'mil'),
+    readingError: used,
+    areaError: { standardUncertainty: q(1, '%') },
+    confidence,
+    units: { thickness: 'mil', spreadRate: 'ft2/usgal' },
+  });
+  expect((squares[0]?.uncertainty?.value ?? 0) / (film.expandedUncertainty?.value ?? 1)).toBeCloseTo(1, 6);
 });
 
 it('a reading that far inside its limit meets it, and one a hair nearer does not', () => {
