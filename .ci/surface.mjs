@@ -15,6 +15,7 @@ for (const folder of folders) {
     packageJsonFullPath: resolve('package.json'),
     configObject: {
       projectFolder: resolve('.'),
+      newlineKind: 'lf',
       mainEntryPointFilePath: resolve(`dist/${folder}/index.d.ts`),
       compiler: {
         overrideTsconfig: {

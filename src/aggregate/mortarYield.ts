@@ -1,6 +1,7 @@
 import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { MASS, SHARE, VOLUME } from '../core/dimensions.ts';
+import { SAND_DUST } from '../core/hazards.ts';
 import { POSITIVE } from '../core/limits.ts';
 import type { Density, Mass, Quantity, Volume } from '../core/quantity.ts';
 import { fields, read, write } from '../core/read.ts';
@@ -95,16 +96,7 @@ export function mortarYield<U extends VolumeUnit>(input: MortarYieldInput<U>): M
     missingBinder,
     binderShare: write('mortarYield', binder_m3 / voidFree_m3, SHARE, '%'),
     state: isShort ? 'short-of-binder' : 'filled',
-    cautions: isShort
-      ? [
-          {
-            code: 'mortar-stays-open',
-            severity: 'caution',
-            params: { missing: missingBinder },
-            source: 'common-practice',
-          },
-        ]
-      : [],
+    cautions: [...(isShort ? [staysOpen(missingBinder)] : []), SAND_DUST],
     basis: [
       basis(
         'volume',
@@ -116,4 +108,8 @@ export function mortarYield<U extends VolumeUnit>(input: MortarYieldInput<U>): M
       ),
     ],
   };
+}
+
+function staysOpen(missing: Volume): Caution {
+  return { code: 'mortar-stays-open', severity: 'caution', params: { missing }, source: 'common-practice' };
 }

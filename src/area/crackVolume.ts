@@ -2,9 +2,10 @@ import { LENGTH, VOLUME } from '../core/dimensions.ts';
 import { POSITIVE } from '../core/limits.ts';
 import { monotone } from '../core/monotone.ts';
 import type { Length, Quantity } from '../core/quantity.ts';
-import { fields, read, refuse, write } from '../core/read.ts';
+import { fields, read, write } from '../core/read.ts';
 import { readChoice } from '../core/readPlain.ts';
 import type { VolumeUnit } from '../core/unitCodes.ts';
+import { checkDepth } from './checkDepth.ts';
 
 /** Input of {@link crackVolume}. */
 export interface CrackVolumeInput<U extends VolumeUnit = VolumeUnit> {
@@ -60,9 +61,7 @@ export const crackVolume = /* @__PURE__ */ monotone(
     const width_m = read('crackVolume', 'width', width, LENGTH, POSITIVE);
     const depth_m = read('crackVolume', 'depth', depth, LENGTH, POSITIVE);
     const slab_m = read('crackVolume', 'slabThickness', slabThickness, LENGTH, POSITIVE);
-    if (depth_m > slab_m * (1 + 1e-12)) {
-      refuse('crackVolume', 'conflict', ['depth'], 'no deeper than the slab', depth);
-    }
+    checkDepth('crackVolume', depth, depth_m, slab_m);
     const shape = readChoice('crackVolume', 'section', section, ['box', 'vee']) === 'box' ? 1 : 0.5;
     return write('crackVolume', shape * length_m * width_m * depth_m, VOLUME, unit);
   },

@@ -2,9 +2,10 @@ import { LENGTH, SHARE, VOLUME } from '../core/dimensions.ts';
 import { PART_OR_WHOLE, POSITIVE } from '../core/limits.ts';
 import { monotone } from '../core/monotone.ts';
 import type { Length, Quantity, Share } from '../core/quantity.ts';
-import { fields, read, refuse, write } from '../core/read.ts';
+import { fields, read, write } from '../core/read.ts';
 import { readCount } from '../core/readPlain.ts';
 import type { VolumeUnit } from '../core/unitCodes.ts';
+import { checkDepth } from './checkDepth.ts';
 
 /** Input of {@link spallVolume}. */
 export interface SpallVolumeInput<U extends VolumeUnit = VolumeUnit> {
@@ -65,9 +66,7 @@ export const spallVolume = /* @__PURE__ */ monotone(
     const depth_m = read('spallVolume', 'depth', depth, LENGTH, POSITIVE);
     const fullShare = read('spallVolume', 'fullness', fullness, SHARE, PART_OR_WHOLE);
     const slab_m = read('spallVolume', 'slabThickness', slabThickness, LENGTH, POSITIVE);
-    if (depth_m > slab_m * (1 + 1e-12)) {
-      refuse('spallVolume', 'conflict', ['depth'], 'no deeper than the slab', depth);
-    }
+    checkDepth('spallVolume', depth, depth_m, slab_m);
     return write('spallVolume', number * fullShare * length_m * width_m * depth_m, VOLUME, unit);
   },
 );

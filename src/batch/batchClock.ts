@@ -87,7 +87,10 @@ export interface ClockBatch<
   readonly marks?: readonly PailMark<L>[] | undefined;
   /** Mixing begins. */
   readonly start: ClockTime<T>;
-  /** Last time to pour, so that all of it is down in time. */
+  /**
+   * Last time to pour, so that all of it is down in time. A batch that does not fit is poured as soon as it is ready,
+   * and never after it should be down.
+   */
   readonly pourBy: ClockTime<T>;
   /** All of it is down. */
   readonly downBy: ClockTime<T>;
@@ -221,25 +224,26 @@ export function batchClock<
   const { stagger_s, pacedBy } = staggerOf(pace.mixer_s / mixers, full.placing_s / crews);
   const cycle_s = pace.ready_s + full.placing_s;
   const duration_s = (count - 1) * stagger_s + pace.ready_s + rest.placing_s;
-  const time = (seconds: number): ClockTime<T> => ({
-    after: timeOf(seconds),
-    ...(first && { at: laterBy(fn, first, seconds) }),
-  });
+  const time = (seconds: number): ClockTime<T> => {
+    const after = timeOf(seconds);
+    return first ? { after, at: laterBy(fn, first, seconds) } : { after };
+  };
   const batches = Array.from({ length: count }, (_, i): ClockBatch<V, A, T, L> => {
     const { line, placing_s: own_s } = i === count - 1 ? rest : full;
     const start_s = i * stagger_s;
+    const pourBy_s = Math.min(pace.usable_s, Math.max(pace.ready_s, pace.usable_s - own_s));
     return {
       number: i + 1,
       ...line,
       start: time(start_s),
-      pourBy: time(start_s + Math.max(0, pace.usable_s - own_s)),
+      pourBy: time(start_s + pourBy_s),
       downBy: time(start_s + pace.usable_s),
       discardAt: time(start_s + pace.potLife_s),
     };
   });
   const { remedies, cautions } = batchCautions(fn, cycle_s, pace);
-  const markCautions =
-    full !== rest && division === 'full and rest' ? [...full.cautions, ...rest.cautions] : rest.cautions;
+  const twoSizes = division === 'full and rest' && full !== rest && !last.eq(each);
+  const markCautions = twoSizes ? [full, rest].flatMap(ofItsBatch) : rest.cautions;
   return {
     batches,
     stagger: timeOf(stagger_s),
@@ -259,6 +263,17 @@ export function batchClock<
       ),
     ],
   };
+}
+
+/** The cautions of one size of batch, which say so where there are two. */
+function ofItsBatch(kind: {
+  readonly cautions: readonly Caution[];
+  readonly line: { readonly volume: Volume };
+}) {
+  return kind.cautions.map((caution) => ({
+    ...caution,
+    params: { ...caution.params, ofBatch: kind.line.volume },
+  }));
 }
 
 /** Reads the pail to be marked; answers what marks it for the parts of one batch. */

@@ -1,7 +1,6 @@
 import type { Caution, CautionCode } from '../core/caution.ts';
 import { SHARE, TIME, VOLUME, WORK_RATE } from '../core/dimensions.ts';
-import { echo } from '../core/echo.ts';
-import { SKIN_AND_EYES } from '../core/hazards.ts';
+import { heatInThePail, SKIN_AND_EYES } from '../core/hazards.ts';
 import { NOT_NEGATIVE, PART_OR_WHOLE, POSITIVE } from '../core/limits.ts';
 import type { Quantity, Share, Time, Volume, WorkRate } from '../core/quantity.ts';
 import { read, readOr, write } from '../core/read.ts';
@@ -27,7 +26,8 @@ export interface Pace {
 /** A pace in s, m³ and m²/s. */
 export interface BasePace {
   readonly potLife_s: number;
-  /** As it came, for the cautions. */
+  /** Pot life and volume as they came, for the cautions. */
+  readonly potLife: Time;
   readonly statedFor: Volume;
   readonly statedFor_m3: number;
   /** From the start of mixing until the batch must be down. */
@@ -60,7 +60,8 @@ export function readPace(fn: string, pace: Pace): BasePace {
   const ready_s = mix_s + induction_s + carry_s;
   return {
     potLife_s,
-    statedFor: echo(statedFor),
+    potLife,
+    statedFor,
     statedFor_m3,
     usable_s,
     ready_s,
@@ -101,11 +102,7 @@ export function batchCautions(
     params: { needed: minutes(needed_s), usable: minutes(pace.usable_s) },
     source: 'common-practice',
   });
-  const params = { statedFor: pace.statedFor, potLife: minutes(pace.potLife_s) };
-  const always: readonly Caution[] = [
-    { code: 'heat-in-the-pail', severity: 'danger', params, source: 'ufc-3-190-06' },
-    SKIN_AND_EYES,
-  ];
+  const always: readonly Caution[] = [heatInThePail(pace.potLife, pace.statedFor), SKIN_AND_EYES];
   if (pace.placing_s === 0) {
     return { remedies: MIXING_REMEDIES, cautions: [short('no-time-to-place', pace.ready_s), ...always] };
   }

@@ -1,7 +1,7 @@
 import { directionsOf, type Formula } from './monotone.ts';
 import type { Quantity } from './quantity.ts';
 import { checkOrder, isRange, type Range } from './range.ts';
-import { fields, refuse, show } from './read.ts';
+import { fields, refuse } from './read.ts';
 import { readScale } from './readScale.ts';
 
 /** The inputs of a formula, where each quantity may also be a range. */
@@ -71,7 +71,7 @@ export function across<F extends Formula, const U extends ReturnType<F>['unit']>
       'conflict',
       [],
       `called with at most ${String(MOST_CORNERS)} ranges of no declared direction`,
-      show(free),
+      free.length,
     );
   }
 

@@ -50,10 +50,10 @@ export type CautionCode =
   | 'mix-off-ratio'
   | 'mix-ratio-undecided'
   | 'water-foams-isocyanate'
-  | 'isocyanate-airways'
   // cure
   | 'rule-of-thumb'
   | 'between-rows'
+  | 'stand-time-outlasts-pot-life'
   | 'no-recoat-window'
   | 'heats-itself'
   // climate
@@ -158,8 +158,10 @@ export type CautionCode =
   | 'leftover-material'
   // plan
   | 'no-pot-life-at-this-temperature'
+  | 'product-not-named'
   // safety
   | 'solvent-in-the-air'
+  | 'exempt-solvent-ignites'
   | 'voc-over-limit'
   | 'voc-before-reaction'
   | 'thinner-without-bound'

@@ -1,6 +1,8 @@
 /** Hazards that more than one module raises, each with its reason in numbers and where these come from. */
 import { fromMemory } from './basis.ts';
 import type { Caution } from './caution.ts';
+import { echo } from './echo.ts';
+import type { Mass, Time, Volume } from './quantity.ts';
 
 /** A caution about what may hurt somebody. */
 export function hazard(code: Caution['code'], source: string, params: Caution['params'] = {}): Caution {
@@ -9,6 +11,7 @@ export function hazard(code: Caution['code'], source: string, params: Caution['p
 
 /** Solvent: its vapour ignites. */
 export const THINNER_IGNITES = /* @__PURE__ */ hazard('thinner-ignites', 'niosh-npg-toluene', {
+  solvent: 'toluene',
   lowerExplosiveLimit: { value: 1.1, unit: '%' },
 });
 
@@ -19,7 +22,7 @@ const ACTION_LEVEL = { actionLevel: { value: 25, unit: 'ug/m3' } };
 export const SILICA_DUST = /* @__PURE__ */ hazard('silica-dust', 'osha-1910-1053', ACTION_LEVEL);
 /** Drilling for a test. */
 export const TEST_DUST = /* @__PURE__ */ hazard('silica-dust-from-testing', 'osha-1910-1053', ACTION_LEVEL);
-/** Quartz sand that is thrown and swept. */
+/** Quartz sand that is poured, thrown and swept. */
 export const SAND_DUST = /* @__PURE__ */ hazard('thrown-sand-dust', 'osha-1910-1053', ACTION_LEVEL);
 
 /** Resin and hardener on the skin. */
@@ -40,6 +43,14 @@ export const ISOCYANATE_AND_WATER = /* @__PURE__ */ hazard('water-foams-isocyana
 export const CARBON_MONOXIDE = /* @__PURE__ */ fromMemory(
   /* @__PURE__ */ hazard('carbon-monoxide', 'osha-1910-1000', { limit: { value: 50, unit: 'ppm' } }),
 );
+
+/** Mixed resin in a pail: its pot life belongs to a mass. */
+export function heatInThePail(potLife: Time, statedFor: Volume | Mass): Caution {
+  return hazard('heat-in-the-pail', 'ufc-3-190-06', {
+    potLife: echo(potLife),
+    statedFor: echo(statedFor),
+  });
+}
 
 /** Mixed resin that stays together. */
 export const MIXED_RESIN_HEATS = /* @__PURE__ */ hazard('mixed-resin-heats', 'udel-epoxy-smoke', {

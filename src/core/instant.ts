@@ -52,11 +52,23 @@ export function readInstant(
 
 /** The instant as text, to the millisecond; without offset from UTC it ends in Z. */
 export function writeInstant({ ms, offset_min }: BaseInstant): Instant {
-  const local = new Date(ms + offset_min * 60_000).toISOString().replace('.000Z', '').replace('Z', '');
-  if (offset_min === 0) return `${local}Z`;
-  const two = (n: number) => String(n).padStart(2, '0');
+  const local = new Date(ms + offset_min * 60_000).toISOString();
+  return local.slice(0, local.endsWith('.000Z') ? SECONDS : MILLISECONDS) + offsetText(offset_min);
+}
+
+/** How long a date and time of day is, to the second and to the millisecond. */
+const SECONDS = 19;
+const MILLISECONDS = 23;
+
+/** An offset from UTC as it ends an instant. */
+function offsetText(offset_min: number): string {
+  if (offset_min === 0) return 'Z';
   const away = Math.abs(offset_min);
-  return `${local}${offset_min < 0 ? '-' : '+'}${two(Math.floor(away / 60))}:${two(away % 60)}`;
+  return `${offset_min < 0 ? '-' : '+'}${twoDigits(Math.floor(away / 60))}:${twoDigits(away % 60)}`;
+}
+
+function twoDigits(n: number): string {
+  return String(n).padStart(2, '0');
 }
 
 /** The moments that are written with four digits of a year. */

@@ -41,7 +41,8 @@ export function isRange(value: unknown): boolean {
 export function checkOrder(fn: string, range: Range, path: InputPath): void {
   const { low, likely, high } = range;
   if (low.unit !== high.unit || (likely && likely.unit !== low.unit)) {
-    refuse(fn, 'conflict', path, 'a range in one unit', `${low.unit} and ${high.unit}`);
+    const units = new Set([low, likely ?? low, high].map(({ unit }) => unit));
+    refuse(fn, 'conflict', path, 'a range in one unit', [...units].join(' and '));
   }
   const middle = likely ? likely.value : low.value;
   if (!(low.value <= middle && middle <= high.value)) {

@@ -1,6 +1,7 @@
 import { echo } from '../core/echo.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { MASS, TIME, VOLUME } from '../core/dimensions.ts';
+import { heatInThePail } from '../core/hazards.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import type { Mass, Quantity, Temperature, Time, Volume } from '../core/quantity.ts';
 import { fields, read, readOr, refuse, write } from '../core/read.ts';
@@ -29,7 +30,7 @@ export interface PotLifeInput<U extends TimeUnit = TimeUnit> {
 export interface PotLifeAnswer<U extends TimeUnit = TimeUnit> {
   /** From the start of mixing to the end of use. */
   readonly potLife: Quantity<U>;
-  /** What is left of it after the stand time. */
+  /** What is left of it after the stand time; 0 where nothing is. */
   readonly workingTime: Quantity<U>;
   /** The amount for which both hold: a larger one has less time. */
   readonly statedFor: Volume | Mass;
@@ -47,10 +48,11 @@ export interface PotLifeAnswer<U extends TimeUnit = TimeUnit> {
  *
  * @formula
  * ```math
- * t_w = t(T) - t_i
+ * t_w = \max(0,\ t(T) - t_i)
  * ```
  * @units times, temperatures, volume or mass; answers times.
- * @validRange between the ends of the rule; batch no more than statedFor; induction no longer than the pot life.
+ * @validRange between the ends of the rule; batch no more than statedFor. A stand time as long as the
+ * pot life is a caution, and the working time is 0.
  * @accuracy Exact up to round-off, relative error below 1e-14; as good as the rule and the stated figures.
  * @source ufgs-09971, astm-d2471, ufc-3-190-06
  * @param input - Rule, amount it is stated for, temperature, stand time and the unit wanted.
@@ -94,14 +96,19 @@ export function potLife<U extends TimeUnit>(input: PotLifeInput<U>): PotLifeAnsw
   }
   const potLife_s = base.seconds(celsiusAt('potLife', base, 'at', at));
   const induction_s = readOr(0, 'potLife', 'induction', induction, TIME, NOT_NEGATIVE);
-  if (induction_s >= potLife_s) {
-    refuse('potLife', 'conflict', ['induction'], 'shorter than the pot life', induction);
-  }
+  const working_s = induction_s < potLife_s * (1 - 1e-12) ? potLife_s - induction_s : 0;
+  const life = write('potLife', potLife_s, TIME, unit);
+  const outlasted: Caution = {
+    code: 'stand-time-outlasts-pot-life',
+    severity: 'caution',
+    params: { induction: write('potLife', induction_s, TIME, unit), potLife: life },
+    source: 'common-practice',
+  };
   return {
-    potLife: write('potLife', potLife_s, TIME, unit),
-    workingTime: write('potLife', potLife_s - induction_s, TIME, unit),
+    potLife: life,
+    workingTime: write('potLife', working_s, TIME, unit),
     statedFor: echo(statedFor),
-    cautions: base.cautions,
+    cautions: [...base.cautions, ...(working_s === 0 ? [outlasted] : []), heatInThePail(life, statedFor)],
     basis: [ruleBasis('potLife', 'cure.potLife', rule, at)],
   };
 }

@@ -3,6 +3,7 @@ import { basis } from '../core/basis.ts';
 import type { Caution, CautionCode, Cited } from '../core/caution.ts';
 import { FORCE, LENGTH, PRESSURE, SHARE } from '../core/dimensions.ts';
 import { echo } from '../core/echo.ts';
+import { TEST_DUST } from '../core/hazards.ts';
 import { PART, PART_OR_WHOLE, POSITIVE, type Limits } from '../core/limits.ts';
 import type { Force, Length, Pressure, Quantity, Share } from '../core/quantity.ts';
 import { fields, read, readOptional, readOr, refuse, write } from '../core/read.ts';
@@ -262,7 +263,8 @@ export function pullOffCheck<U extends PressureUnit>(input: PullOffCheckInput<U>
         : []),
       ...(glued.length > 0 ? [about('glue-gave-way', { names: names(glued) })] : []),
       ...(broken.length > 0 ? [about('substrate-broke-first', { names: names(broken) })] : []),
-      about('dolly-under-load', {}),
+      { ...about('dolly-under-load', {}), severity: 'danger' },
+      ...(substrate === 'concrete' ? [TEST_DUST] : []),
     ],
     basis: [
       basis('measured', `inspect.${fn}`, 'stress = 4 · force / (π · diameter²), worst test', cited, {

@@ -7,12 +7,14 @@ import { filled } from './filled.ts';
 /** Stands behind everything that may hurt somebody. */
 const COMES_FIRST =
   "The product's safety data sheet and instructions, local codes and licensed practice come first.";
+const OF_BATCH = 'This is about the batch of {ofBatch}.';
 const FROM_MEMORY = 'The source of this was quoted from memory: look it up.';
 
 /**
  * A caution in words.
  *
- * One about what may hurt somebody ends in what comes first, and one that is quoted from memory says so.
+ * Where a clock has two sizes of batch, it says which one it is about. One about what may hurt somebody ends in what
+ * comes first, and one that is quoted from memory says so.
  *
  * @param caution - A caution out of any answer of this library.
  * @returns A few English sentences with its numbers in them.
@@ -33,6 +35,7 @@ export function cautionText(caution: Caution): string {
   const { code, severity, params, status } = fields('cautionText', caution);
   return [
     filled('cautionText', en[readKey('cautionText', 'code', code, en)], params),
+    ...('ofBatch' in params ? [filled('cautionText', OF_BATCH, params)] : []),
     ...(status === 'memory' ? [FROM_MEMORY] : []),
     ...(severity === 'danger' ? [COMES_FIRST] : []),
   ].join(' ');

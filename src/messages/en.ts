@@ -129,7 +129,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'only-as-instructed':
     'Only what the instructions allow may go into the mix, and no more of it: {mass} of {name} can leave the floor soft.',
   'thinner-ignites':
-    'Solvent vapour ignites, from as little as {lowerExplosiveLimit} in air: no flame, no sparks, no grinding, and fresh air by the numbers of this solvent.',
+    'Solvent vapour ignites, that of {solvent} from {lowerExplosiveLimit} in air, of others from less: no flame, no sparks, no grinding, and fresh air by the numbers of the solvent at hand.',
   'thinner-thins-film':
     'Thinner leaves the film: solids fall to {solidsByVolume}, so it is laid wetter, and {vocAdded} of solvent goes into the air. Only as much of it as the instructions allow; legal limits hold for the thinned mix.',
   'parts-used-off-ratio':
@@ -145,13 +145,13 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'mix-ratio-undecided':
     '{part} reads off ratio by {off} against {tolerance}, and the readings may be off by {uncertainty}. That is no pass: weigh the parts or read a finer measure, and look whether it cures before it is coated over.',
   'water-foams-isocyanate':
-    '{water} of water take up isocyanate and set {carbonDioxide} of carbon dioxide free: the floor foams and blisters, and a closed pail can burst. Keep out water, damp sand and damp tools, and never close a pail that has become wet.',
-  'isocyanate-airways':
-    'Isocyanates ({mass} here) can cause asthma for life, at once or after years. Respirator, gloves and air as the safety data sheet asks; whoever has become allergic stays away from them.',
+    '{water} of water takes up isocyanate and sets {carbonDioxide} of carbon dioxide free: the floor foams and blisters, and a closed pail can burst. Keep out water, damp sand and damp tools, and never close a pail that has become wet.',
   'rule-of-thumb':
     'This time comes from a rule of thumb, half the time for each {step} warmer, between {from} and {to}. Times printed in the instructions of the product come first.',
   'between-rows':
     'The temperature lies between two rows of the table; the longer wait and the shorter limit of the two are taken.',
+  'stand-time-outlasts-pot-life':
+    'The mix must stand for {induction} before use, and its pot life is over after {potLife}: no time is left to use it. What helps: cooler material, or a slower hardener where the instructions have one.',
   'no-recoat-window':
     'The next coat must wait {shortest} where it is coldest and may wait no longer than {longest} where it is warmest: part of the floor has to be abraded first.',
   'heats-itself':
@@ -176,6 +176,8 @@ export const en: Readonly<Record<CautionCode, string>> = {
     'Resin and hardener burn eyes and skin and can cause allergy for life: goggles, gloves changed often, sleeves, water to wash the eyes at the table.',
   'no-pot-life-at-this-temperature':
     'The instructions of {material} give no pot life at {temperature}, so no batches are planned for it. Bring the material to a temperature that they name; nothing is carried on beyond it.',
+  'product-not-named':
+    'The plan does not know what {material} is made of. Isocyanates, solvent, peroxides or cement in it are hazards that it cannot name: read its safety data sheet before a pail is opened, and name its product class to see what is on record.',
   'moving-crack':
     'A crack that moves tears whatever bridges it. Fill it with a material that gives ({volume}) and carry it through the floor as a joint; who designed the slab decides which cracks move.',
   'below-nominal': 'The layers reach {reached} of the nominal thickness.',
@@ -190,7 +192,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'swept-sand-again':
     'Sand that was swept up may be thrown again once, dry, clean and screened; never into the last broadcast nor into a blend of colours.',
   'thrown-sand-dust':
-    'Throwing and sweeping quartz sand raises dust that scars the lungs for life; the US rule begins at {actionLevel} as a mean of eight hours. Take low-dust sand, wear a respirator, use a vacuum, never sweep dry.',
+    'Pouring, throwing and sweeping quartz sand raises dust that scars the lungs for life; the US rule begins at {actionLevel} as a mean of eight hours. Take low-dust sand, wear a respirator, use a vacuum, never sweep dry.',
   'comparator-is-for-steel':
     'Segment {segment} of the comparator stands for blasted steel; it says nothing of concrete. What is printed with the comparator comes first.',
   'profile-is-advice':
@@ -204,7 +206,9 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'square-stands-for-its-place':
     'A test square stands for floor like that under it. Lay it where the floor is at its thirstiest, and another where the concrete changes.',
   'solvent-in-the-air':
-    '{emitted} of solvent goes into the air. Vapour such as that of toluene can explode from {lowerExplosiveLimit} in air and harms at far less: no flame, sparks or grinding near it, fresh air by the numbers of this solvent, and nobody in pits and closed rooms.',
+    '{emitted} of solvent goes into the air. Its vapour can explode, that of toluene from {lowerExplosiveLimit} in air and others from less, and harms at far less: no flame, sparks or grinding near it, fresh air by the numbers of the solvent at hand, and nobody in pits and closed rooms.',
+  'exempt-solvent-ignites':
+    '{exempt} of solvent in this mix is not counted by the rule and not in these figures. It goes into the air all the same, and most such solvents ignite and harm like any other: no flame, no sparks, and fresh air for it as well.',
   'voc-over-limit':
     'The mix has {voc} of solvent, over the limit of {limit} already: no thinner, and another product where the law holds.',
   'voc-before-reaction':
@@ -212,7 +216,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'thinner-without-bound':
     'The thinner itself is within the limit of {limit}, so that this limit sets no bound. The product instructions do.',
   'explosive-vapour':
-    '{vapour} of vapour can explode from {lowerExplosiveLimit} in air. {airflow} of fresh air is the least that keeps the mean below {keepBelow} of that; low places hold more. Extract at the floor, run it until the film is dry, measure, and keep flames, sparks and grinders away.',
+    '{vapour} of vapour can explode from {lowerExplosiveLimit} in air. {airflow} of fresh air is the least that keeps the mean below {keepBelow} of that; low places hold more. To breathe it takes far more air: see the exposure limit. Extract at the floor, run it until the film is dry, measure, and keep flames, sparks and grinders away.',
   'harmful-vapour':
     '{airflow} of fresh air is the least that keeps {vapour} of vapour at {exposureLimit} on the mean; near the wet film it is more. Measure, and wear the respirator that the data sheet names until the readings are below the limit.',
   'purge-is-no-measurement':
@@ -220,7 +224,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'vapour-builds-up':
     'The vapour reaches {highest} of the air as a mean, more near the wet film and in low places. Compare it with the explosive limit and the exposure limit of the solvent, ventilate and measure.',
   'vapour-near-explosive-limit':
-    'The vapour reaches {highest} of the air as a mean, {ofExplosiveLimit} of what can explode, and more in low places. From 10 % on nobody belongs in there: ventilate, measure, and keep flames and sparks away.',
+    'The vapour reaches {highest} of the air as a mean, {ofExplosiveLimit} of what can explode, and more near the wet film and in low places. It harms long before it explodes: compare it with the exposure limit of the solvent, ventilate, measure, and keep flames and sparks away. At 10 % of the explosive limit the air is dangerous to enter for its fire alone.',
   'silica-dust':
     'Grinding, cutting and blasting concrete gives off silica dust, which scars the lungs for life; the US rule begins at {actionLevel} as a mean of eight hours. Feed water or extract at the tool, use HEPA filters, never sweep dry or blow, and wear the respirator that the task asks for.',
   'silica-over-limit':
@@ -244,7 +248,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'mixed-resin-heats':
     'Mixed resin that stays together heats itself: {mass} of it, warmed, is on record to have passed {temperature} and filled buildings with smoke. Mix small batches, pour out at once, spread leftovers on sand outdoors, never pour parts A and B together to be rid of them.',
   'isocyanate-in-the-air':
-    'Isocyanates cause asthma, and who is sensitised reacts to traces; a US recommendation is {mean} as a mean of the shift and {ceiling} at most. Never spray or heat without the respirator and the training that the data sheet asks for; keep others out.',
+    'Isocyanates can cause asthma for life, at once or after years; whoever is sensitised reacts to traces and stays away from them. A US recommendation is {mean} as a mean of the shift and {ceiling} at most. Never spray or heat without the respirator and the training that the data sheet asks for; keep others out.',
   'methacrylate-vapour':
     'Methacrylate vapour ignites and irritates; the US limit is {limit} as a mean of eight hours. Exhaust it outdoors, no flame or sparks, keep others out, and store it cool.',
   'peroxide-hardener':

@@ -102,7 +102,7 @@ export function checkRatio<U extends ShareUnit>(input: CheckRatioInput<U>): Rati
   const percent = (value: number) => write(fn, value, SHARE, '%');
   const caution: Caution = {
     code: verdict === 'fails' ? 'mix-off-ratio' : 'mix-ratio-undecided',
-    severity: 'caution',
+    severity: verdict === 'fails' ? 'danger' : 'caution',
     params: {
       part: worst.part,
       off: percent(worst.off),

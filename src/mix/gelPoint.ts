@@ -89,7 +89,7 @@ export function gelPoint<U extends ShareUnit>(input: GelPointInput<U>): GelPoint
       : [
           {
             code: 'never-gels',
-            severity: 'caution',
+            severity: 'danger',
             params: { leastIndex, mostIndex },
             ...GELATION,
           },

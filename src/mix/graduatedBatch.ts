@@ -126,11 +126,16 @@ function commonMeasure(a: Decimal, b: Decimal): Decimal {
   return b.isZero() ? a : commonMeasure(b, a.mod(b));
 }
 
-/** How far the part that is furthest off comes out against the first. */
+/** How far the part that is furthest off comes out against the first; of equally far ones the first in pouring order. */
 function offRatio(poured: readonly number[], weights: readonly Decimal[]): number {
   const sets = poured.map((lines, i) => lines / (weights[i]?.toNumber() ?? 1));
   const [first = 1] = sets;
-  return sets.map((set) => set / first - 1).reduce((a, b) => (Math.abs(b) > Math.abs(a) ? b : a));
+  return sets.map((set) => set / first - 1).reduce((a, b) => (further(b, a) ? b : a));
+}
+
+/** Whether one ratio is further off than another, by more than round-off. */
+function further(off: number, other: number): boolean {
+  return Math.abs(off) > Math.abs(other) * (1 + 1e-12);
 }
 
 /** Lines for each part, no more than so many in all, that come nearest to the ratio; of equally near ones the largest. */
@@ -140,7 +145,7 @@ function nearestLines(weights: readonly Decimal[], most: number): readonly numbe
   for (let first = 1; first <= most; first++) {
     const poured = ratios.map((ratio) => Math.max(1, Math.round(ratio * first)));
     if (poured.reduce((a, b) => a + b) > most) continue;
-    if (Math.abs(offRatio(poured, weights)) <= Math.abs(offRatio(best, weights))) best = poured;
+    if (!further(offRatio(poured, weights), offRatio(best, weights))) best = poured;
   }
   return best;
 }

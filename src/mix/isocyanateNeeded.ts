@@ -1,6 +1,7 @@
 import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { EQUIVALENT_WEIGHT, MASS, SHARE } from '../core/dimensions.ts';
+import { ISOCYANATE_AND_WATER, ISOCYANATE_IN_THE_AIR } from '../core/hazards.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import type { EquivalentWeight, Mass, Quantity, Share } from '../core/quantity.ts';
 import { fields, read, readOr, write } from '../core/read.ts';
@@ -49,7 +50,7 @@ const CARBON_DIOXIDE = 44.0095;
  * @units masses, equivalent weights, share; answers masses.
  * @validRange masses, equivalent weights and index above 0; water 0 or more.
  * @accuracy Exact up to round-off. No published figure was found worked out; published forms round the water to 9.
- * @source pma-terms, atomic-weights
+ * @source pma-terms, atomic-weights, niosh-npg-hdi
  * @param input - What reacts, water, isocyanate, index and the unit wanted.
  * @returns The mass of isocyanate and of the gas in `input.unit`, not rounded, and the cautions.
  * @throws An `InputError` that names the field.
@@ -77,12 +78,7 @@ export function isocyanateNeeded<U extends MassUnit>(input: IsocyanateNeededInpu
   const massOf = (kg: number) => write(fn, kg, MASS, unit);
   const mass = massOf(ratio * weight * (groups + (2 * water_kg) / WATER));
   const carbonDioxide = massOf((water_kg * CARBON_DIOXIDE) / WATER);
-  const foams: Caution = {
-    code: 'water-foams-isocyanate',
-    severity: 'danger',
-    params: { water: massOf(water_kg), carbonDioxide },
-    source: 'common-practice',
-  };
+  const foams: Caution = { ...ISOCYANATE_AND_WATER, params: { water: massOf(water_kg), carbonDioxide } };
   const gas = basis('carbonDioxide', 'mix.isocyanateNeeded', 'water · 44.0095 / 18.0153', 'atomic-weights', {
     water,
   });
@@ -91,7 +87,7 @@ export function isocyanateNeeded<U extends MassUnit>(input: IsocyanateNeededInpu
     carbonDioxide,
     cautions: [
       ...(water_kg > 0 ? [foams] : []),
-      { code: 'isocyanate-airways', severity: 'danger', params: { mass }, source: 'hse-isocyanates' },
+      { ...ISOCYANATE_IN_THE_AIR, params: { mass, ...ISOCYANATE_IN_THE_AIR.params } },
     ],
     basis: [
       basis(

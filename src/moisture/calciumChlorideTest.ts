@@ -1,6 +1,7 @@
 import { basis } from '../core/basis.ts';
 import { AREA, MASS, TIME, VAPOUR_EMISSION } from '../core/dimensions.ts';
 import { echo } from '../core/echo.ts';
+import { TEST_DUST } from '../core/hazards.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import type { Area, Mass, Quantity, Time } from '../core/quantity.ts';
 import { fields, read, refuse, write } from '../core/read.ts';
@@ -139,7 +140,7 @@ export function calciumChlorideTest<U extends VapourEmissionUnit>(
     limit: echo(limit),
     answer: (value) => write(fn, value, VAPOUR_EMISSION, limit.unit),
     base: limit_gm2d,
-    always: testNotes(METHOD),
+    always: [...testNotes(METHOD), TEST_DUST],
     method: METHOD,
     basis: [
       basis(

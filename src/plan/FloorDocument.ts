@@ -14,6 +14,7 @@ import type { AreaUnit, LengthUnit, TemperatureUnit, TimeUnit, VolumeUnit } from
 import type { TimeRule } from '../cure/index.ts';
 import type { CoatVolumeInput } from '../film/index.ts';
 import type { Pail, VolumePart } from '../mix/index.ts';
+import type { ProductClass } from '../safety/index.ts';
 
 /** The units in which a plan answers. What goes in may be in any unit. */
 export interface PlanUnits {
@@ -45,6 +46,8 @@ export interface Zone {
 export interface Material {
   /** What the plan calls it; no other material has this name. No brand is needed. */
   readonly name: string;
+  /** What it is made of, so that the plan names the hazards of it. Where not given it says that it does not know them. */
+  readonly product?: ProductClass | undefined;
   /** Its parts and their ratio by volume, in pouring order. */
   readonly parts: readonly VolumePart[];
   /** Mixed volume of one pack. */

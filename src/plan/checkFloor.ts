@@ -16,10 +16,11 @@ import type { InputIssue, InputPath } from '../core/InputError.ts';
 import { readInstant, type Instant } from '../core/instant.ts';
 import { ABSOLUTE, NOT_NEGATIVE, PART, PART_OR_WHOLE, POSITIVE } from '../core/limits.ts';
 import { read } from '../core/read.ts';
-import { readNumber } from '../core/readPlain.ts';
+import { readKey, readNumber } from '../core/readPlain.ts';
 import { readTimeRule, type TimeRule } from '../cure/timeRule.ts';
 import { checkFilm } from '../film/coatVolume.ts';
 import { checkFits, readPail } from '../mix/pail.ts';
+import { BY_PRODUCT, type ProductClass } from '../safety/cautionsFor.ts';
 import type { Crew, Readings } from './FloorDocument.ts';
 import {
   all,
@@ -67,6 +68,7 @@ const timeRule = all(
 );
 
 const share = reader((fn, key, value: number, outer) => readNumber(fn, key, value, POSITIVE, outer));
+const product = reader((fn, key, value: ProductClass, outer) => readKey(fn, key, value, BY_PRODUCT, outer));
 const material = object(
   {
     name,
@@ -76,6 +78,7 @@ const material = object(
     statedFor: volume,
   },
   {
+    product,
     multiple: count,
     spare: quantity(SHARE, NOT_NEGATIVE),
     induction: quantity(TIME, NOT_NEGATIVE),

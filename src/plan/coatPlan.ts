@@ -3,11 +3,13 @@ import { batchClock, largestBatch, type BatchClock, type LargestBatch } from '..
 import { attempt } from '../core/attempt.ts';
 import type { Caution } from '../core/caution.ts';
 import { echo } from '../core/echo.ts';
+import { hazard } from '../core/hazards.ts';
 import type { Area, SpreadRate, Temperature, Volume } from '../core/quantity.ts';
 import type { SpreadRateUnit } from '../core/unitCodes.ts';
 import { potLife, type PotLifeAnswer } from '../cure/index.ts';
 import { coatVolume, spreadRate, type CoatVolume } from '../film/index.ts';
 import { splitByVolume, type VolumeSplit } from '../mix/index.ts';
+import { cautionsFor } from '../safety/index.ts';
 import { sum } from '../units/index.ts';
 import type { Coat, Crew, FloorDocument, Material, PlanUnits } from './FloorDocument.ts';
 
@@ -65,7 +67,7 @@ export function planCoat(
     spreadRate: rate,
     split: splitByVolume({ total: volume, parts: material.parts, unit: units.volume }),
     ...(batches && { batches }),
-    cautions: batches ? [] : [outsidePotLife(material, readings.material)],
+    cautions: [...(batches ? [] : [outsidePotLife(material, readings.material)]), ...hazardsOf(material)],
   };
 }
 
@@ -131,6 +133,14 @@ function outsidePotLife(material: Material, temperature: Temperature): Caution {
     params: { material: material.name, temperature: echo(temperature) },
     source: 'common-practice',
   };
+}
+
+/** What hurts whoever mixes and lays it: a plan without batches is mixed too, once the material is warm. */
+function hazardsOf({ name, product }: Material): readonly Caution[] {
+  const { cautions } = cautionsFor({ product, tasks: ['mixing', 'laying'] });
+  return product
+    ? cautions
+    : [hazard('product-not-named', 'common-practice', { material: name }), ...cautions];
 }
 
 /** Every caution that belongs to a coat. */

@@ -67,6 +67,9 @@ export interface FloorPlan {
  * Plans a floor: measures its rooms, finds what each coat takes and what to buy, splits it into parts, sizes the
  * batches to the pot life, and looks at the dew point.
  *
+ * The hazards of mixing and laying are named for the product class of each material; where a material names none, the
+ * plan says that it does not know them. Preparing the slab is not part of it: see `cautionsFor` for its dust.
+ *
  * It composes the other modules and computes nothing of its own. Packs are bought for the highest need; parts and
  * batches are for the likely one.
  *

@@ -81,7 +81,8 @@ const HEAVY_LOADS = /* @__PURE__ */ hazard('heavy-loads', 'common-practice', {
 
 const ISOCYANATE = [SKIN_AND_EYES, ISOCYANATE_IN_THE_AIR, ISOCYANATE_AND_WATER, MIXED_RESIN_HEATS];
 
-const BY_PRODUCT: Readonly<Record<ProductClass, readonly Caution[]>> = {
+/** The hazards of each class. */
+export const BY_PRODUCT: Readonly<Record<ProductClass, readonly Caution[]>> = {
   epoxy: [SKIN_AND_EYES, MIXED_RESIN_HEATS],
   polyurethane: ISOCYANATE,
   'polyurethane cement': [
@@ -131,7 +132,7 @@ const BY_TASK: Readonly<Record<FloorTask, readonly Caution[]>> = {
  * @units none.
  * @validRange a product class, a list of tasks, or both.
  * @accuracy General terms. No published figure: nothing is computed.
- * @source common-practice, hse-rr079, niosh-npg-hdi, niosh-npg-toluene, osha-1910-1053, udel-epoxy-smoke, stoichiometry
+ * @source common-practice, hse-rr079, niosh-npg-hdi, hse-isocyanates, niosh-npg-toluene, osha-1910-1053, udel-epoxy-smoke, stoichiometry
  * @param input - The product class, the tasks, or both.
  * @returns Every hazard once, those of the product first.
  * @throws An `InputError` that names the field; `missing` where neither is given.

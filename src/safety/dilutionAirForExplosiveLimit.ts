@@ -19,7 +19,7 @@ export interface DilutionAirForExplosiveLimitInput<
   readonly vapour: Volume;
   /** Lower explosive limit (LEL) of the solvent, by volume in air. */
   readonly lowerExplosiveLimit: Share;
-  /** Share of the LEL to stay below: 25 % in the US rule for spray booths, 10 % where people enter. */
+  /** Share of the LEL to stay below: 25 % in the US rule for spray booths. From 10 % air is hazardous to enter, to breathe far below. */
   readonly keepBelow: Share;
   /** Time in which the solvent evaporates. */
   readonly evaporationTime: Time;
@@ -45,7 +45,8 @@ export interface DilutionAirForExplosiveLimit<
 /**
  * The air that keeps solvent vapour below a share of what could explode.
  *
- * It is the least air, evenly mixed and evenly given off. A share of 25 % is the factor 4 of the US rule.
+ * It is the least air, evenly mixed and evenly given off, and keeps off fire alone: to breathe takes far more, see
+ * `dilutionAirForExposureLimit`. A share of 25 % is the factor 4 of the US rule.
  *
  * @formula
  * ```math

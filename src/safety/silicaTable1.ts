@@ -5,7 +5,7 @@ import { hazard, SILICA_DUST } from '../core/hazards.ts';
 import { POSITIVE } from '../core/limits.ts';
 import type { Length, Quantity, Time } from '../core/quantity.ts';
 import { fields, read, refuse, write } from '../core/read.ts';
-import { readChoice, readKey, readName, readObject, readObjects } from '../core/readPlain.ts';
+import { readChoice, readKey, readNames, readObject, readObjects } from '../core/readPlain.ts';
 import type { FlowUnit, TimeUnit } from '../core/unitCodes.ts';
 import { DAY_S } from './limits.ts';
 import {
@@ -128,6 +128,7 @@ export function silicaTable1<T extends TimeUnit, F extends FlowUnit>(
   const shift = readObjects(fn, 'tasks', tasks, 1).map((task, i) => readTask(fn, task, i));
   const total_s = shift.reduce((sum, { time_s }) => sum + time_s, 0);
   if (total_s > DAY_S) refuse(fn, 'conflict', ['tasks'], 'no more than 24 hours of tasks in a day', tasks);
+  readNames(fn, tasks, ['tasks']);
   const overFourHours = total_s > FOUR_HOURS_S;
   const flow = (m3PerS: number) => write(fn, m3PerS, FLOW, units.flow, ['units', 'flow']);
   flow(0);
@@ -179,7 +180,6 @@ export function silicaTable1<T extends TimeUnit, F extends FlowUnit>(
 /** Reads a task and finds its line. */
 function readTask(fn: string, task: SilicaTask, i: number) {
   const path = ['tasks', i];
-  const name = readName(fn, 'name', task.name, path);
   const lines = SILICA_TABLE[readKey(fn, 'tool', task.tool, SILICA_TABLE, path)];
   const control = readChoice(fn, 'control', task.control, ['water', 'dust collector'], path);
   const place = readChoice(fn, 'place', task.place, ['indoors', 'outdoors'], path);
@@ -189,5 +189,5 @@ function readTask(fn: string, task: SilicaTask, i: number) {
     line?.byWheel || task.wheelDiameter !== undefined
       ? read(fn, 'wheelDiameter', task.wheelDiameter, LENGTH, POSITIVE, path)
       : undefined;
-  return { name, place, time_s, line, wheel_m: line?.byWheel ? wheel_m : undefined };
+  return { name: task.name, place, time_s, line, wheel_m: line?.byWheel ? wheel_m : undefined };
 }

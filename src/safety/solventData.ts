@@ -122,7 +122,10 @@ export function solventData(input: SolventDataInput): SolventData {
     lowestExplosiveLimit: lowest.lowerExplosiveLimit,
     cautions: [
       said(
-        hazard('thinner-ignites', lowest.source, { lowerExplosiveLimit: lowest.lowerExplosiveLimit }),
+        hazard('thinner-ignites', lowest.source, {
+          solvent,
+          lowerExplosiveLimit: lowest.lowerExplosiveLimit,
+        }),
         lowest.status,
       ),
     ],

@@ -40,6 +40,7 @@ export interface BaseVocComponent {
   readonly voc_kg: number;
   /** Water and exempt solvent. */
   readonly excluded_m3: number;
+  readonly exempt_m3: number;
   readonly solids_m3: number | undefined;
 }
 
@@ -99,12 +100,22 @@ export function readVocComponent(
     const why = 'no less than its water and exempt solvent';
     return refuse(fn, 'conflict', [...path, 'volatiles'], why, component.volatiles);
   };
+  const voc_kg = voc_kgPerM3 === undefined ? left_kg() : voc_kgPerM3 * volume_m3;
+  if (mass_kg !== undefined && voc_kg > mass_kg * (1 + 1e-9)) {
+    refuse(fn, 'conflict', [...path, 'voc'], 'no more than the density of the whole', component.voc);
+  }
   const solids = share('solidsByVolume');
+  const solids_m3 = solids === undefined ? undefined : solids * volume_m3;
+  if (solids_m3 !== undefined && solids_m3 + excluded_m3 > volume_m3 * (1 + 1e-9)) {
+    const why = 'no more than water and exempt solvent leave room for';
+    refuse(fn, 'conflict', [...path, 'solidsByVolume'], why, component.solidsByVolume);
+  }
   return {
     volume_m3,
-    voc_kg: voc_kgPerM3 === undefined ? left_kg() : voc_kgPerM3 * volume_m3,
+    voc_kg,
     excluded_m3,
-    solids_m3: solids === undefined ? undefined : solids * volume_m3,
+    exempt_m3: exempt.m3,
+    solids_m3,
   };
 }
 

@@ -1,6 +1,7 @@
 import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { DENSITY, MASS, VOLUME } from '../core/dimensions.ts';
+import { hazard } from '../core/hazards.ts';
 import { POSITIVE } from '../core/limits.ts';
 import type { Density, Quantity } from '../core/quantity.ts';
 import { fields, readOptional, refuse, write } from '../core/read.ts';
@@ -56,7 +57,8 @@ export interface VocContent<
  * ```
  * @units volumes, masses, densities, shares; answers densities, a mass and a volume.
  * @validRange of each component two of volume, mass and density, or its volume alone where nothing is by mass; one of
- * voc and volatiles; shares from 0 % to 100 %. Water and exempt solvent together less than the mix.
+ * voc and volatiles, no more solvent than mass; shares from 0 % to 100 %, solids with water and exempt solvent no more
+ * than that. Water and exempt solvent together less than the mix.
  * @accuracy Exact up to round-off; volumes are taken to add. An upper estimate for parts that react with each other
  * before they can evaporate.
  * @source 40-cfr-59, epa-method-24, metal-finishing-2012, metal-finishing-2013, pcrc-voc-2004, florida-62-296-500
@@ -113,6 +115,8 @@ export function vocContent<D extends DensityUnit, M extends MassUnit, V extends 
   }
 
   const densityOf = (kgPerM3: number) => write(fn, kgPerM3, DENSITY, units.density, ['units', 'density']);
+  const volumeOf = (m3: number) => write(fn, m3, VOLUME, units.volume, ['units', 'volume']);
+  const exempt = volumeOf(total((part) => part.exempt_m3));
   const emitted = write(fn, voc_kg, MASS, units.mass, ['units', 'mass']);
   const inputs = { components, waterDensity };
   return {
@@ -120,9 +124,10 @@ export function vocContent<D extends DensityUnit, M extends MassUnit, V extends 
     regulatory: densityOf(voc_kg / rest_m3),
     ...(solids_m3 > 0 && { perSolids: densityOf(voc_kg / solids_m3) }),
     emitted,
-    volume: write(fn, volume_m3, VOLUME, units.volume, ['units', 'volume']),
+    volume: volumeOf(volume_m3),
     cautions: [
       ...(voc_kg > 0 ? [solventInTheAir(emitted)] : []),
+      ...(exempt.value > 0 ? [hazard('exempt-solvent-ignites', 'common-practice', { exempt })] : []),
       ...(parts.length > 1 ? [BEFORE_REACTION] : []),
     ],
     basis: [

@@ -2,6 +2,7 @@ import * as z from 'zod/mini';
 import * as kinds from '../core/dimensions.ts';
 import { attempt } from '../core/attempt.ts';
 import { planFloor } from '../plan/planFloor.ts';
+import { BY_PRODUCT, type ProductClass } from '../safety/cautionsFor.ts';
 import {
   area,
   length,
@@ -22,6 +23,7 @@ const zone = z.strictObject({ name: z.string(), add: list(shape), deduct: z.opti
 
 const material = z.strictObject({
   name: z.string(),
+  product: z.optional(z.enum(Object.keys(BY_PRODUCT) as ProductClass[])),
   parts: list(z.strictObject({ name: z.string(), parts: z.number() })),
   pack: volume,
   multiple: z.optional(z.number()),

@@ -8,9 +8,16 @@ const FORMS: readonly (readonly [RegExp, string])[] = [
   [/[−–—‒]/g, '-'],
 ];
 
-/** A text with fractions, superscripts, quotes, dashes and spaces in their plain form: `6½″` becomes `6 1/2"`. */
+/** Raised over lowered digits, or one sign of both. */
+const FRACTION = /[¼½¾⅐-⅞]|[⁰¹²³⁴-⁹]+[⁄∕/][₀-₉]+/g;
+/** Raised or lowered digits that are no fraction: never the next digits of the number before them. */
+const POWER = /[⁰¹²³⁴-⁹₀-₉]+/g;
+
+/** A text with fractions, powers, quotes, dashes and spaces in their plain form: `6½″` becomes `6 1/2"`. */
 export function plainText(text: string): string {
-  const apart = text.replace(/[¼½¾⅐-⅞]/g, (fraction) => ` ${fraction}`);
+  const apart = text
+    .replace(FRACTION, (fraction) => ` ${fraction.normalize('NFKC')}`)
+    .replace(POWER, (power) => `^${power}`);
   const plain = FORMS.reduce((all, [form, sign]) => all.replace(form, sign), apart).normalize('NFKC');
   return plain.replace(/[⁄∕]/g, '/').replace(/\s+/g, ' ').trim();
 }

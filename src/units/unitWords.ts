@@ -94,7 +94,8 @@ export function wordOf(text: string): string {
   return text
     .normalize('NFKC')
     .replace(/ (?:per|por) /gi, '/')
-    .replace(/[.,()^]/g, '')
+    .replace(/(?<=\p{L}) ?\^ ?(?=\d)/gu, '')
+    .replace(/[.,()]/g, '')
     .trim()
     .replace(/(?<!\p{L}) | (?!\d)/gu, '');
 }

@@ -209,6 +209,20 @@ describe('what cannot be', () => {
       ['depth'],
     ],
     [
+      'a joint deeper than the slab',
+      area.jointVolume,
+      { length: m(1), width: inch(1), depth: inch(5), slabThickness, unit: 'l' },
+      'conflict',
+      ['depth'],
+    ],
+    [
+      'the reach in a joint deeper than the slab',
+      area.jointLength,
+      { volume: { value: 1, unit: 'l' }, width: inch(1), depth: inch(5), slabThickness, unit: 'm' },
+      'conflict',
+      ['depth'],
+    ],
+    [
       'a crack of no known section',
       area.crackVolume,
       { length: m(1), width: inch(1), depth: inch(1), section: 'round', slabThickness, unit: 'l' },

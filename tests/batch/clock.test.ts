@@ -66,8 +66,32 @@ describe('a clock of full batches and a rest', () => {
 
   it('names the marks of both sizes', () => {
     const named = clockOf().cautions.slice(3);
-    expect(named.map(({ code }) => code)).toEqual(['reading-moves-ratio', 'marks-off-ratio']);
+    expect(named.map(({ code, params }) => [code, params.ofBatch])).toEqual([
+      ['reading-moves-ratio', q(3, 'l')],
+      ['marks-off-ratio', q(1, 'l')],
+    ]);
+    expect(named.map(cautionText).map((words) => words.split('. ').at(-1))).toEqual([
+      'This is about the batch of 3 L.',
+      'This is about the batch of 1 L.',
+    ]);
   });
+});
+
+it('full batches without a rest are of one size, whose marks are named once', () => {
+  const clock = batchClock({
+    ...input,
+    volume: q(9, 'l'),
+    marks: {
+      pail: { diameter: q(20, 'cm'), height: q(30, 'cm') },
+      graduation: q(1, 'mm'),
+      ratioTolerance: q(3, '%'),
+      unit: 'mm',
+    },
+  });
+  expect(clock.batches.length).toBe(3);
+  expect(clock.cautions.slice(3).map(({ code, params }) => [code, params.ofBatch])).toEqual([
+    ['reading-moves-ratio', undefined],
+  ]);
 });
 
 it('counts the times of a clock without start only', () => {
@@ -93,13 +117,21 @@ it('says what helps where a batch outlasts the pot life, and still answers', () 
 it('names neither hands nor smaller batches where mixing alone outlasts the pot life', () => {
   const clock = batchClock({ ...input, potLife: q(3, 'min') });
   expect(clock.remedies).toEqual(['cooler material', 'faster mixing', 'slower hardener by the instructions']);
-  expect(clock.batches[0]?.pourBy.after).toEqual(q(0, 'min'));
+  // Out of the pail before the usable time ends, though nothing of it is ready by then.
+  expect(clock.batches[0]?.pourBy.after).toEqual(q(2.25, 'min'));
   expect(clock.cautions[0]).toMatchObject({
     code: 'no-time-to-place',
     severity: 'caution',
     params: { needed: q(4, 'min'), usable: q(2.25, 'min') },
   });
   expect(cautionText(clock.cautions[0] as Caution)).toContain('take 4 min, and 2.25 min can be used');
+});
+
+it('a batch that does not fit is poured as soon as it is ready, not while it is mixed', () => {
+  // 3 min of mixing, 1 min of carrying and 9 min of placing in 6 min.
+  const [line] = batchClock({ ...input, potLife: q(8, 'min') }).batches;
+  expect(line?.pourBy.after).toEqual(q(4, 'min'));
+  expect(line?.downBy.after).toEqual(q(6, 'min'));
 });
 
 it('mixing that takes the usable time but for round-off leaves none, and no number of hands', () => {

@@ -111,6 +111,14 @@ describe('across', () => {
     );
   });
 
+  it('names every unit of a range that has several', () => {
+    const likely = { value: 4, unit: 'ft' };
+    const input = { a: { low: m(1), likely, high: m(2) }, b: m(1), c: m(1) };
+    expect(attempt((given: never) => across(declared, given), input)).toMatchObject({
+      issues: [{ code: 'conflict', path: ['a'], received: "'m and ft'" }],
+    });
+  });
+
   it('takes the widest doubles', () => {
     const same = monotone({ a: '+' }, ({ a }: { a: Quantity<'m'> }): Quantity<'m'> => a);
     expect(across(same, { a: between(-1e308, 1e308, 'm') }).driver).toBe('a');
@@ -121,7 +129,7 @@ describe('across', () => {
   it('tries at most eight undeclared ranges', () => {
     expect(attempt((input: never) => across(free, input), many)).toMatchObject({
       ok: false,
-      issues: [{ code: 'conflict', path: [] }],
+      issues: [{ code: 'conflict', path: [], received: '9' }],
     });
     const eight = Object.fromEntries(Object.entries(many).slice(1));
     expect(across(free, eight).enclosure).toBe('corners only');

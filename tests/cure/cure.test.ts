@@ -118,24 +118,6 @@ describe('refusals', () => {
       'wrong-unit statedFor',
     ],
     [
-      'a stand time as long as the pot life',
-      potLife,
-      { ...given('potLife-epoxy-31C'), induction: q(2.5, 'h') },
-      'conflict induction',
-    ],
-    [
-      'a stand time of just the pot life',
-      potLife,
-      {
-        rule: table(point(10, 60), point(20, 30)),
-        statedFor: q(1, 'l'),
-        at: q(20, 'degC'),
-        induction: q(30, 'min'),
-        unit: 'min',
-      },
-      'conflict induction',
-    ],
-    [
       'a warm point that is no warmer',
       activationEnergy,
       { ...given('energy-halving-20-30'), warm: point(20, 10) },
@@ -326,7 +308,8 @@ describe('rules', () => {
       at: q(15, 'degC'),
       unit: 'min',
     });
-    expect(answer).toMatchObject({ potLife: q(45, 'min'), statedFor: q(1, 'kg'), cautions: [] });
+    expect(answer).toMatchObject({ potLife: q(45, 'min'), statedFor: q(1, 'kg') });
+    expect(answer.cautions.map(({ code }) => code)).toEqual(['heat-in-the-pail']);
   });
 });
 
@@ -445,5 +428,45 @@ describe('the integrator', () => {
       expect(degree).toBeGreaterThan(0.88);
       expect(degree).toBeLessThanOrEqual(1);
     }
+  });
+});
+
+describe('the cautions of a pot life', () => {
+  const answer = (induction?: number) =>
+    potLife({
+      rule: table(point(10, 60), point(20, 30)),
+      statedFor: q(1, 'l'),
+      at: q(20, 'degC'),
+      induction: induction === undefined ? undefined : q(induction, 'min'),
+      unit: 'min',
+    });
+
+  it('name the amount that it holds for, also where no batch is planned', () => {
+    expect(answer().cautions).toEqual([
+      {
+        code: 'heat-in-the-pail',
+        severity: 'danger',
+        params: { potLife: q(30, 'min'), statedFor: q(1, 'l') },
+        source: 'ufc-3-190-06',
+      },
+    ]);
+  });
+
+  it.each([30, 30 - 1e-12, 45])(
+    'name a stand time of %s min that outlasts it, and nothing is left',
+    (induction) => {
+      const { workingTime, cautions } = answer(induction);
+      expect(workingTime).toEqual(q(0, 'min'));
+      expect(cautions[0]).toMatchObject({
+        code: 'stand-time-outlasts-pot-life',
+        severity: 'caution',
+        params: { potLife: q(30, 'min') },
+      });
+      expect(cautions[0]?.params.induction).toMatchObject({ value: expect.closeTo(induction, 9) as number });
+    },
+  );
+
+  it('do not where a minute is left', () => {
+    expect(answer(29)).toMatchObject({ workingTime: q(1, 'min'), cautions: [{ code: 'heat-in-the-pail' }] });
   });
 });

@@ -521,6 +521,27 @@ describe('reconcile', () => {
   });
 });
 
+describe('a graduated batch that is off either way by the same', () => {
+  const poured = (weights: readonly number[], lines: number) => {
+    const parts = weights.map((weight, i) => ({ name: String(i), parts: weight }));
+    return graduatedBatch({ parts, graduation: q(1, 'ml'), largest: q(lines, 'ml'), unit: 'ml' });
+  };
+
+  it('names the first of two parts, round-off or not', () => {
+    // One line of each: 99/90 = 1.1 and 99/110 = 0.9.
+    expect(poured([99, 90, 110], 5).off.value).toBeCloseTo(10, 12);
+    expect(poured([99, 110, 90], 5).off.value).toBeCloseTo(-10, 12);
+  });
+
+  it('is the larger of two batches, round-off or not', () => {
+    // 1 + 1 lines of 2 : 3 lack a third of B, 1 + 2 have a third too much; 2 + 4 and 3 + 6 are one ratio.
+    const lines = (weights: readonly number[], most: number) =>
+      poured(weights, most).parts.map(({ volume }) => volume.value);
+    expect(lines([0.02, 0.03], 3)).toEqual([1, 2]);
+    expect(lines([0.07, 0.13], 9)).toEqual([3, 6]);
+  });
+});
+
 it('a graduated batch pours whole lines and no more than the largest', () => {
   fc.assert(
     fc.property(

@@ -109,11 +109,65 @@ it('a document that goes on without end is refused', () => {
   expect(result.ok ? [] : result.issues.map(({ path }) => path.join('.'))).toEqual(['readings.air.more']);
 });
 
+describe('what hurts whoever mixes and lays', () => {
+  const dangers = (document: unknown) =>
+    planFloor(document)
+      .cautions.filter(({ severity }) => severity === 'danger')
+      .map(({ code }) => code);
+  const product = (one: unknown) => replaced(floor, ['materials', 0, 'product'], one);
+
+  it('is named for the class of each material', () => {
+    expect(dangers(product('polyurea'))).toContain('isocyanate-in-the-air');
+    expect(dangers(product('methacrylate'))).toContain('peroxide-hardener');
+    expect(dangers(product('epoxy'))).not.toContain('product-not-named');
+  });
+
+  it('is called unknown where a material names no class', () => {
+    const plan = planFloor(product(undefined));
+    const unknown = plan.cautions.filter(({ code }) => code === 'product-not-named');
+    expect(unknown.map(({ params, where }) => [params.material, where])).toEqual([
+      ['barrier epoxy', ['pore coat, pulled tight', 'moisture barrier']],
+    ]);
+  });
+
+  it('is named without batches as well', () => {
+    const cold = replaced(product(undefined), ['readings', 'material'], { value: 40, unit: 'degF' });
+    expect(dangers(cold)).toEqual(
+      expect.arrayContaining(['product-not-named', 'skin-and-eyes', 'mixed-resin-heats']),
+    );
+  });
+
+  it('is refused for a class that is none', () => {
+    const result = attempt(planFloor, product('toString'));
+    expect(result.ok ? [] : result.issues.map(({ code, path }) => [code, path.join('.')])).toEqual([
+      ['out-of-range', 'materials.0.product'],
+    ]);
+  });
+});
+
 describe('a bad floor is no error', () => {
   it('plans no batches where the instructions give no pot life', () => {
     const cold = planFloor(replaced(floor, ['readings', 'material'], { value: 40, unit: 'degF' }));
     expect(cold.coats.every((coat) => coat.batches === undefined)).toBe(true);
     expect(cold.cautions.map(({ code }) => code)).toContain('no-pot-life-at-this-temperature');
+  });
+
+  it('plans no batch where the stand time outlasts the pot life, and says that and what helps', () => {
+    const stood = planFloor(replaced(floor, ['materials', 0, 'induction'], { value: 3, unit: 'h' }));
+    const codes = stood.cautions.map(({ code }) => code);
+    expect(codes).toEqual(expect.arrayContaining(['stand-time-outlasts-pot-life', 'no-time-to-place']));
+    expect(codes).not.toContain('no-pot-life-at-this-temperature');
+    const batches = stood.coats.find(({ material }) => material === floor.materials[0]?.name)?.batches;
+    expect(batches?.potLife.workingTime.value).toBe(0);
+    expect(batches?.clock).toBeUndefined();
+    expect(batches?.largest.remedies).not.toEqual([]);
+  });
+
+  it('names the heat of a pail once for a pot life, in whatever unit it is asked for', () => {
+    const hours = planFloor(replaced(floor, ['units', 'time'], 'h'));
+    const lives = hours.coats.map(({ batches }) => JSON.stringify(batches?.potLife.potLife));
+    const heat = hours.cautions.filter(({ code }) => code === 'heat-in-the-pail');
+    expect(heat.length).toBe(new Set(lives).size);
   });
 
   it('says what helps where no batch is down in time', () => {

@@ -126,6 +126,21 @@ describe('refusals', () => {
       { components: [{ name: 'A', mass: q(12, 'kg'), voc: q(5, 'g/l') }], units },
       'missing components.0.density',
     ],
+    [
+      'more solvent than the whole weighs',
+      vocContent,
+      { components: [{ ...coating, voc: q(1300, 'g/l') }], units },
+      'conflict components.0.voc',
+    ],
+    [
+      'solids in the room of water',
+      vocContent,
+      {
+        components: [{ ...coating, voc: q(9, 'g/l'), solidsByVolume: q(60, '%'), waterByVolume: q(50, '%') }],
+        units,
+      },
+      'conflict components.0.solidsByVolume',
+    ],
     ['no components', vocContent, { components: [], units }, 'out-of-range components'],
     ['no coats', vocEmitted, { coats: [], unit: 'kg' }, 'out-of-range coats'],
     [
@@ -201,6 +216,18 @@ describe('refusals', () => {
       'conflict tasks',
     ],
     [
+      'two tasks of one name',
+      silicaTable1,
+      {
+        tasks: [
+          { ...edges, duration: q(1, 'h') },
+          { ...edges, duration: q(2, 'h') },
+        ],
+        units: { time: 'h', flow: 'ft3/min' },
+      },
+      'conflict tasks.1.name',
+    ],
+    [
       'a handheld grinder without its wheel',
       silicaTable1,
       { tasks: [{ ...edges, wheelDiameter: undefined }], units: { time: 'h', flow: 'ft3/min' } },
@@ -270,6 +297,15 @@ const component = fc
   }));
 
 describe('solvent in a mix', () => {
+  it('that the rule does not count ignites all the same', () => {
+    const acetone = { ...coating, voc: q(0, 'g/l'), exemptByVolume: q(40, '%') };
+    const { cautions } = vocContent({ components: [acetone], units });
+    expect(cautions.map(({ code, severity }) => [code, severity])).toEqual([
+      ['exempt-solvent-ignites', 'danger'],
+    ]);
+    expect(cautions[0]?.params).toEqual({ exempt: q(4, 'l') });
+  });
+
   it('is the same whichever way the parts are poured together', () => {
     fc.assert(
       fc.property(fc.array(component, { minLength: 2, maxLength: 6 }), (components) => {

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { convert } from '../../src/units/convert.ts';
 import { kinds, pairs, exactly } from '../support/definitions.ts';
-import { double, minus, toNumber, ulpsOff } from '../support/rational.ts';
+import { decimal, double, minus, toNumber, ulpsOff } from '../support/rational.ts';
 
 const go = (value: number, from: string, to: string) =>
   convert({ quantity: { value, unit: from as 'm' }, unit: to as 'm' }).value;
@@ -36,6 +36,19 @@ describe.each(pairs.filter(({ name }) => name === 'temperature'))('$from to $to'
       { numRuns: 5000, seed: 11 },
     );
   });
+});
+
+it('from °F to K is as near to the digits typed as doubles of that size allow', () => {
+  const decimals = fc.tuple(fc.integer({ min: -148000, max: 1832000 }), fc.integer({ min: 0, max: 3 }));
+  fc.assert(
+    fc.property(decimals, ([thousandths, places]) => {
+      const typed = Number((thousandths / 1000).toFixed(places));
+      const off = minus(double(go(typed, 'degF', 'K')), exactly(decimal(typed), 'degF', 'K'));
+      // The doubles nearest to the digits and to the answer are off by up to 1.74e-13 K together.
+      expect(Math.abs(toNumber(off))).toBeLessThanOrEqual(2.1e-13);
+    }),
+    { numRuns: 20_000, seed: 11 },
+  );
 });
 
 it.each(kinds)('$name: the same unit leaves every value untouched', ({ units }) => {
