@@ -315,7 +315,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
     '{name} at {measured} is not accepted against {limit}. Test around it to find how far the weak bond goes.',
   'bond-undecided':
     '{name} at {measured} against {limit} is not decided: the gauge cannot tell, or the glue gave way first. That is no pass; test again.',
-  'too-few-pull-offs': '{usable} tests were made and {testsNeeded} are asked for.',
+  'too-few-pull-offs': 'Of the {testsNeeded} tests asked for {missing} are missing.',
   'glue-gave-way':
     'The glue gave way on: {names}. The bond of the coat is at least that and may be more; glue another dolly to learn it.',
   'substrate-broke-first':
