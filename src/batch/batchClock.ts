@@ -180,7 +180,7 @@ export function batchClock<
   const { area, volume, batchVolume, parts, pailCapacity, marks, start } = given;
   const units = readObject(fn, 'units', given.units);
   const timeOf = (seconds: number) => write(fn, seconds, TIME, units.time, ['units', 'time']);
-  const volumeOf = (m3: number) => counted(write(fn, m3, VOLUME, units.volume, ['units', 'volume']).value);
+  const volumeOf = (m3: number) => write(fn, m3, VOLUME, units.volume, ['units', 'volume']).value;
   const area_m2 = read(fn, 'area', area, AREA, POSITIVE);
   const volume_m3 = read(fn, 'volume', volume, VOLUME, POSITIVE);
   const batch_m3 = read(fn, 'batchVolume', batchVolume, VOLUME, POSITIVE);
@@ -198,9 +198,10 @@ export function batchClock<
   noMoreThan(pail_m3, 'no more than the pail holds');
   noMoreThan(pace.statedFor_m3, 'no more than the volume the pot life is stated for');
 
-  const whole = volumeOf(volume_m3);
+  const wholeVolume = volumeOf(volume_m3);
+  const whole = counted(wholeVolume);
   const wholeArea = counted(write(fn, area_m2, AREA, units.area, ['units', 'area']).value);
-  const { count, each, last } = divide(fn, 'batchVolume', whole, volumeOf(batch_m3), division);
+  const { count, each, last } = divide(fn, 'batchVolume', wholeVolume, volumeOf(batch_m3), division);
   const eachArea = toShare(wholeArea.times(each).div(whole));
 
   /** What all batches of one size have in common. */
@@ -225,7 +226,9 @@ export function batchClock<
 
   const { stagger_s, pacedBy } = staggerOf(pace.mixer_s / mixers, full.placing_s / crews);
   const cycle_s = pace.ready_s + full.placing_s;
-  const duration_s = (count - 1) * stagger_s + pace.ready_s + rest.placing_s;
+  // With several crews the last full batch may be down after the rest.
+  const lastFull_s = count === 1 ? 0 : (count - 2) * stagger_s + full.placing_s;
+  const duration_s = pace.ready_s + Math.max((count - 1) * stagger_s + rest.placing_s, lastFull_s);
   const time = (seconds: number): ClockTime<T> => {
     const after = timeOf(seconds);
     return first ? { after, at: laterBy(fn, first, seconds) } : { after };

@@ -1,6 +1,5 @@
 import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
-import { counted } from '../core/decimal.ts';
 import { AREA, VOLUME } from '../core/dimensions.ts';
 import { toField, type FieldValue } from '../core/fieldValue.ts';
 import { POSITIVE } from '../core/limits.ts';
@@ -78,16 +77,18 @@ export function batchSizes<U extends VolumeUnit | AreaUnit>(input: BatchSizesInp
   const wanted = (value: number) => write<U, string>(fn, value, dimension, unit);
   const alike = (key: string, quantity: Volume | Area) =>
     wanted(read<string>(fn, key, quantity, dimension, POSITIVE)).value;
-  const whole = counted(wanted(base).value);
-  const most = counted(alike('largest', largest));
+  const whole = wanted(base).value;
+  const most = alike('largest', largest);
   const how = readChoice(fn, 'division', division, DIVISIONS);
   const leastValue = least === undefined ? undefined : alike('least', least);
   const stepValue = step === undefined ? undefined : alike('step', step);
 
   const batches = divide(fn, 'largest', whole, most, how);
   const last = { value: batches.last.toNumber(), unit };
+  // What 12 digits of the whole leave open in the last batch.
+  const slack = 1e-11 * whole;
   const cautions: Caution[] =
-    leastValue !== undefined && last.value < leastValue
+    leastValue !== undefined && last.value < leastValue - slack
       ? [
           {
             code: 'batch-below-least',
@@ -101,7 +102,7 @@ export function batchSizes<U extends VolumeUnit | AreaUnit>(input: BatchSizesInp
     count: batches.count,
     each: { value: batches.each.toNumber(), unit },
     last,
-    ...(stepValue !== undefined && { lastToMix: toMix(last, stepValue, leastValue) }),
+    ...(stepValue !== undefined && { lastToMix: toMix(last, stepValue, slack, leastValue) }),
     cautions,
     basis: [
       basis('count', 'batch.batchSizes', 'ceiling of total / largest', 'definition', {
@@ -114,8 +115,8 @@ export function batchSizes<U extends VolumeUnit | AreaUnit>(input: BatchSizesInp
 }
 
 /** The last batch as it can be measured. */
-function toMix<U extends string>(last: Quantity<U>, step: number, least = 0): FieldValue<U> {
+function toMix<U extends string>(last: Quantity<U>, step: number, slack: number, least = 0): FieldValue<U> {
   const rounded = toField(last, step, 'up');
-  const enough = toField({ value: Math.max(last.value, least), unit: last.unit }, step, 'up');
+  const enough = toField({ value: Math.max(last.value - slack, least), unit: last.unit }, step, 'up');
   return { ...rounded, field: enough.field };
 }

@@ -1,5 +1,5 @@
 import type { Decimal } from 'decimal.js';
-import { divideEqually } from '../core/decimal.ts';
+import { counted, countedSteps, divideEqually } from '../core/decimal.ts';
 import { refuse } from '../core/read.ts';
 
 /** All batches alike, or full ones and what is left. */
@@ -18,23 +18,14 @@ export interface Batches {
 const MOST_BATCHES = 1e6;
 
 /** Divides a whole into batches no larger than `largest`. They add up to the whole exactly. */
-export function divide(
-  fn: string,
-  key: string,
-  whole: Decimal,
-  largest: Decimal,
-  division: Division,
-): Batches {
-  const count = whole.div(largest).ceil().toNumber();
+export function divide(fn: string, key: string, whole: number, largest: number, division: Division): Batches {
+  const [all, most] = [counted(whole), counted(largest)];
+  const [times, roughly] = [countedSteps(whole, largest), all.div(most)];
+  // The smaller of the two leaves something for the last batch, and round-off does not add one.
+  const count = (times.lt(roughly) ? times : roughly).ceil().toNumber();
   if (count > MOST_BATCHES) {
-    refuse(
-      fn,
-      'too-large',
-      [key],
-      `large enough for at most ${String(MOST_BATCHES)} batches`,
-      largest.toNumber(),
-    );
+    refuse(fn, 'too-large', [key], `large enough for at most ${String(MOST_BATCHES)} batches`, largest);
   }
-  if (division === 'equal') return { count, ...divideEqually(whole, count) };
-  return { count, each: largest, last: whole.minus(largest.times(count - 1)) };
+  if (division === 'equal') return { count, ...divideEqually(all, count) };
+  return { count, each: most, last: all.minus(most.times(count - 1)) };
 }

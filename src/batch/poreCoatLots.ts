@@ -1,6 +1,7 @@
 import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { AREA, TIME, WORK_RATE } from '../core/dimensions.ts';
+import { HALF_CURED_DUST, SILICA_DUST } from '../core/hazards.ts';
 import { POSITIVE } from '../core/limits.ts';
 import type { Area, Quantity, Time, WorkRate } from '../core/quantity.ts';
 import { fields, read, refuse, write } from '../core/read.ts';
@@ -98,10 +99,7 @@ export function poreCoatLots<A extends AreaUnit, T extends TimeUnit>(
     lotArea: areaOf(area_m2 / lots),
     lastWait: timeOf(ready_s + (area_m2 / lots) * creep_sPerM2),
     lastWaitInOneGo,
-    cautions:
-      lots > 1
-        ? [{ code: 'last-strip-too-hard', severity: 'caution', params, source: 'common-practice' }]
-        : [],
+    cautions: [...(lots > 1 ? [tooHardAt(params)] : []), HALF_CURED_DUST, SILICA_DUST],
     basis: [
       basis(
         'largestLot',
@@ -112,4 +110,8 @@ export function poreCoatLots<A extends AreaUnit, T extends TimeUnit>(
       ),
     ],
   };
+}
+
+function tooHardAt(params: Caution['params']): Caution {
+  return { code: 'last-strip-too-hard', severity: 'caution', params, source: 'common-practice' };
 }

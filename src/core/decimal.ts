@@ -3,12 +3,23 @@ import { Decimal } from 'decimal.js';
 /** A private copy, so that no setting of ours reaches the caller's decimals, nor theirs ours. */
 const Exact = Decimal.clone({ precision: 40, rounding: Decimal.ROUND_HALF_UP });
 
+/** Significant digits that a double out of a formula is worth. */
+const COUNTED_DIGITS = 12;
+
 /**
  * A figure ready to be counted, in decimals. A double out of a formula carries round-off in its last digits, which
- * would buy one pack too many; 12 significant digits are what it is worth.
+ * would buy one pack too many.
  */
 export function counted(value: number): Decimal {
-  return new Exact(value.toPrecision(12));
+  return new Exact(value.toPrecision(COUNTED_DIGITS));
+}
+
+/**
+ * How many times a step goes into a figure, to the digits that are worth it. Both are taken as they came: cut to
+ * {@link counted} digits first, three steps of 1/3 would be a little more or less than a whole number of steps.
+ */
+export function countedSteps(figure: number, step: number): Decimal {
+  return new Exact(figure).div(step).toSignificantDigits(COUNTED_DIGITS);
 }
 
 /** Digits to which shares are worked out: two more than a counted figure has, and all of them fit into a double. */

@@ -1,4 +1,4 @@
-import { counted } from './decimal.ts';
+import { counted, countedSteps } from './decimal.ts';
 import type { Quantity } from './quantity.ts';
 
 /** Which way a figure is rounded for the field: buy up, promise down, read plain. */
@@ -22,7 +22,7 @@ export function toField<U extends string>(
   step: number,
   direction: RoundingDirection,
 ): FieldValue<U> {
-  const steps = counted(exact.value).div(counted(step));
+  const steps = countedSteps(exact.value, step);
   const whole = direction === 'up' ? steps.ceil() : direction === 'down' ? steps.floor() : steps.round();
   const { unit } = exact;
   const field = whole.times(counted(step)).toNumber() + 0;

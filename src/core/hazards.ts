@@ -25,6 +25,9 @@ export const TEST_DUST = /* @__PURE__ */ hazard('silica-dust-from-testing', 'osh
 /** Quartz sand that is poured, thrown and swept. */
 export const SAND_DUST = /* @__PURE__ */ hazard('thrown-sand-dust', 'osha-1910-1053', ACTION_LEVEL);
 
+/** Grinding and sanding of resin before it is through. */
+export const HALF_CURED_DUST = /* @__PURE__ */ hazard('half-cured-dust', 'hse-rr079');
+
 /** Resin and hardener on the skin. */
 export const SKIN_AND_EYES = /* @__PURE__ */ hazard('skin-and-eyes', 'hse-rr079');
 

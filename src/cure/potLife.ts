@@ -11,11 +11,11 @@ import { ruleBasis } from './timeAt.ts';
 import { celsiusAt, readTimeRule, type TimeRule } from './timeRule.ts';
 
 /** Input of {@link potLife}. */
-export interface PotLifeInput<U extends TimeUnit = TimeUnit> {
+export interface PotLifeInput<U extends TimeUnit = TimeUnit, S extends Volume | Mass = Volume | Mass> {
   /** How the pot life depends on temperature, from the product's instructions. */
   readonly rule: TimeRule;
   /** Volume or mass for which the instructions state it. */
-  readonly statedFor: Volume | Mass;
+  readonly statedFor: S;
   /** What is to be mixed at once; no more than that. As much as stated where not given. */
   readonly batch?: Volume | Mass | undefined;
   /** Temperature of the material in the pail. */
@@ -27,13 +27,13 @@ export interface PotLifeInput<U extends TimeUnit = TimeUnit> {
 }
 
 /** Answer of {@link potLife}. */
-export interface PotLifeAnswer<U extends TimeUnit = TimeUnit> {
+export interface PotLifeAnswer<U extends TimeUnit = TimeUnit, S extends Volume | Mass = Volume | Mass> {
   /** From the start of mixing to the end of use. */
   readonly potLife: Quantity<U>;
   /** What is left of it after the stand time; 0 where nothing is. */
   readonly workingTime: Quantity<U>;
   /** The amount for which both hold: a larger one has less time. */
-  readonly statedFor: Volume | Mass;
+  readonly statedFor: S;
   /** What belongs with the answer. */
   readonly cautions: readonly Caution[];
   /** Where the figures come from. */
@@ -78,7 +78,9 @@ export interface PotLifeAnswer<U extends TimeUnit = TimeUnit> {
  * [answer.potLife.value.toFixed(2), answer.cautions[0]?.code]; // => ['12.00', 'rule-of-thumb']
  * ```
  */
-export function potLife<U extends TimeUnit>(input: PotLifeInput<U>): PotLifeAnswer<U> {
+export function potLife<U extends TimeUnit, S extends Volume | Mass>(
+  input: PotLifeInput<U, S>,
+): PotLifeAnswer<U, S> {
   const { rule, statedFor, batch, at, induction, unit } = fields('potLife', input);
   const base = readTimeRule('potLife', 'rule', rule);
   const stated = readOneOf('potLife', 'statedFor', statedFor, [VOLUME, MASS]);

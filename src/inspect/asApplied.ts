@@ -274,9 +274,10 @@ function knownOr(given: unknown, reading: () => BaseRange): Known {
 function readBatches(fn: string, { batches }: AppliedSquare, i: number): readonly string[] {
   if (batches === undefined) return [];
   const path = ['squares', i];
-  return readList(fn, 'batches', batches, 1, path).map((batch, k) =>
+  const names = readList(fn, 'batches', batches, 1, path).map((batch, k) =>
     readName(fn, k, batch, [...path, 'batches']),
   );
+  return [...new Set(names)];
 }
 
 /** Every batch of a square that is off the plan, with those squares. */

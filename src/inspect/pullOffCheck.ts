@@ -258,7 +258,9 @@ export function pullOffCheck<U extends PressureUnit>(input: PullOffCheckInput<U>
       ...(governing.verdict === 'undecided'
         ? [about('bond-undecided', { name, measured, limit: echo(limit) })]
         : []),
-      ...(tooFew ? [about('too-few-pull-offs', { usable: judged.length, testsNeeded: needed })] : []),
+      ...(tooFew
+        ? [about('too-few-pull-offs', { missing: needed - judged.length, testsNeeded: needed })]
+        : []),
       ...(glued.length > 0 ? [about('glue-gave-way', { names: names(glued) })] : []),
       ...(broken.length > 0 ? [about('substrate-broke-first', { names: names(broken) })] : []),
       { ...about('dolly-under-load', {}), severity: 'danger' },

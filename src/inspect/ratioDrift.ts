@@ -76,7 +76,7 @@ export interface PartTrend<U extends ShareUnit = ShareUnit> {
   readonly perBatch: Quantity<U>;
   /** From the first batch to the last by that line. */
   readonly overLog: Quantity<U>;
-  /** Whether what the readings may be off by could not make that line. */
+  /** Whether what the readings may be off by could not make that line; with `confidence` nor how the batches scatter about it. */
   readonly drifts: boolean;
 }
 
@@ -102,7 +102,8 @@ export interface RatioDrift<U extends ShareUnit = ShareUnit> {
  * Whether the ratio of the parts wanders over the batches of a day, and which batch was furthest off.
  *
  * Each batch may be within its tolerance and the log still show a pump that wears or a mark that slips: the line through
- * all batches tells, as far as the readings can.
+ * all batches tells, as far as the readings can. With `confidence` the line must also stand out of the scatter of the
+ * batches about it: batches that only go up and down make a line as well.
  *
  * @formula
  * ```math
@@ -253,12 +254,17 @@ export function ratioDrift<U extends ShareUnit>(input: RatioDriftInput<U>): Rati
   };
 }
 
-/** The straight line through the batches, and whether the readings could not make it by themselves. */
+/** The straight line through the batches, and whether neither readings nor scatter could make it by themselves. */
 function lineOf(
   offs: readonly RatioOff[],
   coverage: Coverage | undefined,
 ): { readonly perBatch: number; readonly drifts: boolean } {
-  const { middle, width, slope } = lineThrough(
+  const {
+    middle,
+    width,
+    slope,
+    off: scatter,
+  } = lineThrough(
     offs.map((_, b) => b),
     offs.map(({ off }) => off),
   );
@@ -270,5 +276,9 @@ function lineOf(
         errors.map(([sensitivity, error]) => [pull(b) * sensitivity, error] as const),
       ),
     ) ?? total(offs.map(({ uncertainty }, b) => pull(b) * uncertainty));
-  return { perBatch: slope, drifts: Math.abs(slope) > byReadings + 1e-12 };
+  // What the batches scatter about the line holds the errors of their readings already.
+  const freedom = offs.length - 2;
+  const uncertainty = freedom > 0 ? Math.sqrt(scatter / freedom / width) : 0;
+  const byScatter = coverage?.expanded([1, { bound: 0, uncertainty, freedom }]) ?? 0;
+  return { perBatch: slope, drifts: Math.abs(slope) > Math.max(byReadings, byScatter) + 1e-12 };
 }

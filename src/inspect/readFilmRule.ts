@@ -188,6 +188,10 @@ function readRule(fn: string, given: FilmRule): BaseRule {
       const { level, areasIn, terms } = rule as FilmRulePa9;
       const counted = readAreasIn(fn, areasIn, path);
       if (level === 2) {
+        if (terms === undefined) {
+          const expected = 'there: the row of level 2 is not known here, take it from the standard';
+          refuse(fn, 'missing', ['rule', 'terms'], expected, terms);
+        }
         const row = [readTerms(fn, terms, path), 'the row of level 2 is as given'] as const;
         return sspcRule(PA9, row, level, counted);
       }

@@ -28,7 +28,7 @@ const FROM_MEMORY = 'The source of this was quoted from memory: look it up.';
  *   severity: 'note',
  *   params: { name: 'topcoat', leftover: { value: 1.25, unit: 'usgal' } },
  *   source: 'common-practice',
- * }).slice(0, 36); // => '1.25 US gal will be left of topcoat.'
+ * }).slice(0, 42); // => 'Up to 1.25 US gal will be left of topcoat.'
  * ```
  */
 export function cautionText(caution: Caution): string {

@@ -51,7 +51,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'measure-before-laying':
     'Windows out of forecasts and earlier readings are for planning. Measure air, humidity and floor again before laying and about every four hours after, and follow the product instructions.',
   'carbon-monoxide':
-    'A fired heater without a flue gives off carbon monoxide, which kills without a smell; the US limit is {limit} as a mean of eight hours. Keep it out of the room or let its exhaust out, ventilate, use a monitor, and follow its instructions.',
+    'A fired heater without a flue gives off carbon monoxide, which kills without a smell; the US limit is {limit} as a mean of eight hours. Keep it out of the room or let its exhaust out, ventilate, use a monitor, never fire it near solvent vapour, and follow its instructions.',
   'blush-from-heater':
     'Burning {burnt} of {fuel} in the room leaves {water} of water and {carbonDioxide} of carbon dioxide. Both can turn a curing amine film white, greasy and without bond. Use indirect or electric heat.',
   'moisture-over-limit':
@@ -101,7 +101,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'permeance-by-its-method':
     'A permeance belongs to its test: the dry method reads lower than the water method. Hold it only against a limit for the same one, at the thickness that is laid.',
   'leftover-material':
-    '{leftover} will be left of {name}. Keep it sealed and in part pairs; never pool what is left of A and B.',
+    'Up to {leftover} will be left of {name}. Keep it sealed and in part pairs; never pool what is left of A and B.',
   'deduction-left-in':
     '{name}: {area} is not coated, but is left in the net area because each is below the deduct-from size.',
   'edges-of-each-piece':
@@ -127,7 +127,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'never-pool-leftovers':
     '{left} of {name} is left without its partner. Keep it sealed under its own name; leftovers of A and B are never poured together, where they heat themselves, smoke and can burn.',
   'only-as-instructed':
-    'Only what the instructions allow may go into the mix, and no more of it: {mass} of {name} can leave the floor soft.',
+    'Only what the instructions allow may go into the mix, and no more of it: {mass} of {name} can leave the floor soft. Thinner ignites, powder raises dust, and an accelerator with a peroxide catches fire: read the safety data sheet of what is added.',
   'thinner-ignites':
     'Solvent vapour ignites, that of {solvent} from {lowerExplosiveLimit} in air, of others from less: no flame, no sparks, no grinding, and fresh air by the numbers of the solvent at hand.',
   'thinner-thins-film':
@@ -165,7 +165,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'batch-below-measuring-step':
     'The largest batch is {largest}, less than one measuring step of {step}: none can be measured. Measure in finer steps.',
   'batch-below-least':
-    'A batch of {batch} is below {least}, the least that can be measured in ratio. Make the batches equal, or mix the least and let the rest cure.',
+    'A batch of {batch} is below {least}, the least that can be measured in ratio. Make the batches equal, or mix the least and spread out the rest to cure: left in the pail it heats itself.',
   'wet-edge-closes':
     'A strip along the front takes {strip}, and the edge may wait {limit}: it closes first, or may, and leaves a lap mark. Narrow the front to {widestFront} by a joint or a taped line, lay {rateNeeded}, or wait for a cooler floor.',
   'no-stop-in-reach':
@@ -216,7 +216,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'thinner-without-bound':
     'The thinner itself is within the limit of {limit}, so that this limit sets no bound. The product instructions do.',
   'explosive-vapour':
-    '{vapour} of vapour can explode from {lowerExplosiveLimit} in air. {airflow} of fresh air is the least that keeps the mean below {keepBelow} of that; low places hold more. To breathe it takes far more air: see the exposure limit. Extract at the floor, run it until the film is dry, measure, and keep flames, sparks and grinders away.',
+    '{vapour} of vapour can explode from {lowerExplosiveLimit} in air. {airflow} of fresh air is the least that keeps the mean below {keepBelow} of that; low places hold more. To breathe it takes far more air: see the exposure limit. Extract at the floor with a fan that cannot ignite it, run it until the film is dry, measure, and keep flames, sparks and grinders away.',
   'harmful-vapour':
     '{airflow} of fresh air is the least that keeps {vapour} of vapour at {exposureLimit} on the mean; near the wet film it is more. Measure, and wear the respirator that the data sheet names until the readings are below the limit.',
   'purge-is-no-measurement':
@@ -315,7 +315,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
     '{name} at {measured} is not accepted against {limit}. Test around it to find how far the weak bond goes.',
   'bond-undecided':
     '{name} at {measured} against {limit} is not decided: the gauge cannot tell, or the glue gave way first. That is no pass; test again.',
-  'too-few-pull-offs': '{usable} tests were made and {testsNeeded} are asked for.',
+  'too-few-pull-offs': 'Of the {testsNeeded} tests asked for {missing} are missing.',
   'glue-gave-way':
     'The glue gave way on: {names}. The bond of the coat is at least that and may be more; glue another dolly to learn it.',
   'substrate-broke-first':

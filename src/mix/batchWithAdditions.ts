@@ -137,7 +137,7 @@ export function batchWithAdditions<V extends VolumeUnit, M extends MassUnit>(
     additions: additionsMeasured,
     cautions: additionsMeasured.map(({ name, mass }) => ({
       code: 'only-as-instructed',
-      severity: 'caution',
+      severity: 'danger',
       params: { name, mass },
       source: 'common-practice',
     })),

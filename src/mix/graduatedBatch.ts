@@ -1,7 +1,7 @@
 import type { Decimal } from 'decimal.js';
 import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
-import { counted } from '../core/decimal.ts';
+import { counted, countedSteps } from '../core/decimal.ts';
 import { SHARE, VOLUME } from '../core/dimensions.ts';
 import { POSITIVE } from '../core/limits.ts';
 import type { Quantity, Volume } from '../core/quantity.ts';
@@ -71,10 +71,11 @@ export function graduatedBatch<U extends VolumeUnit>(input: GraduatedBatchInput<
   const fn = 'graduatedBatch';
   const { parts, graduation, largest, unit } = fields(fn, input);
   const ratio = readVolumeParts(fn, parts);
-  const inUnit = (key: string, volume: Volume) =>
-    counted(write(fn, read(fn, key, volume, VOLUME, POSITIVE), VOLUME, unit).value);
-  const line = inUnit('graduation', graduation);
-  const lines = inUnit('largest', largest).div(line).floor();
+  const inUnit = (key: string, volume: Volume): number =>
+    write(fn, read(fn, key, volume, VOLUME, POSITIVE), VOLUME, unit).value;
+  const step = inUnit('graduation', graduation);
+  const line = counted(step);
+  const lines = countedSteps(inUnit('largest', largest), step).floor();
   if (lines.gt(MOST_LINES)) {
     refuse(
       fn,

@@ -2,6 +2,7 @@ import { basis, fromMemory } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import {
   CARBON_MONOXIDE,
+  HALF_CURED_DUST,
   hazard,
   ISOCYANATE_AND_WATER,
   ISOCYANATE_IN_THE_AIR,
@@ -69,7 +70,6 @@ const PEROXIDE_HARDENER = /* @__PURE__ */ hazard('peroxide-hardener', 'common-pr
 const ALKALINE_LIQUID = /* @__PURE__ */ hazard('alkaline-liquid', 'common-practice', { from: 11, to: 12 });
 const CEMENT_DUST = /* @__PURE__ */ hazard('cement-dust', 'common-practice', { ph: 12 });
 const ASBESTOS_AND_LEAD = /* @__PURE__ */ hazard('asbestos-and-lead', 'common-practice');
-const HALF_CURED_DUST = /* @__PURE__ */ hazard('half-cured-dust', 'hse-rr079');
 const SOLVENT_RAGS = /* @__PURE__ */ hazard('solvent-rags', 'common-practice');
 const TOOL_NOISE = /* @__PURE__ */ fromMemory(
   /* @__PURE__ */ hazard('tool-noise', 'osha-1910-95', { level: 85 }),

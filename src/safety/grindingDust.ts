@@ -1,6 +1,6 @@
 import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
-import { counted } from '../core/decimal.ts';
+import { countedSteps } from '../core/decimal.ts';
 import { AREA, DENSITY, LENGTH, MASS } from '../core/dimensions.ts';
 import { hazard, SILICA_DUST } from '../core/hazards.ts';
 import { POSITIVE } from '../core/limits.ts';
@@ -71,7 +71,7 @@ export function grindingDust<U extends MassUnit>(input: GrindingDustInput<U>): G
   const bag_kg = readOptional(fn, 'bag', bag, MASS, POSITIVE);
   const dust_kg = area_m2 * depth_m * density_kgPerM3;
   const dust = write(fn, dust_kg, MASS, unit);
-  const bags = bag_kg && counted(dust_kg).div(counted(bag_kg)).ceil().toNumber();
+  const bags = bag_kg && countedSteps(dust_kg, bag_kg).ceil().toNumber();
   if (bags && !Number.isSafeInteger(bags)) refuse(fn, 'too-large', ['bag'], 'bags that can be counted', bag);
   return {
     dust,

@@ -76,9 +76,7 @@ export function guardedConformity<U extends Unit>(input: GuardedConformityInput<
   const { base, dimension, step } = specification;
   const band = bandOf(fn, given, specification);
   const worst = specification.ends.reduce((least, next) => (next.room < least.room ? next : least));
-  // Temperatures come from scales that start elsewhere, hence the size.
-  const scale = Math.max(Math.abs(base), Math.abs(worst.base)) + (step === dimension ? 0 : 300);
-  const verdict = judge(worst.room, band, scale);
+  const verdict = judge(worst.room, band, worst.scale);
 
   const { given: limit } = worst;
   const { unit } = limit;

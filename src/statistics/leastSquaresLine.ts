@@ -6,7 +6,6 @@ import { inside } from '../core/inside.ts';
 import { fields, refuse } from '../core/read.ts';
 import { readObject, readObjects } from '../core/readPlain.ts';
 import { dimensionOfUnit } from '../units/dimensionNamed.ts';
-import { total } from '../units/total.ts';
 import { answer, valueIn } from '../units/valueIn.ts';
 import { lineThrough } from './lineThrough.ts';
 import { stepUnitOf, type StepUnit, type Uncertain } from './uncertain.ts';
@@ -112,10 +111,9 @@ export function leastSquaresLine<X extends Unit, Y extends Unit>(
   const y = list.map((point, i) => valueIn(fn, 'y', point.y, yKind, wanted.y, ['points', i]));
   const from = valueIn(fn, 'origin', origin, xKind, wanted.x);
 
-  const { middle, height, width, slope } = lineThrough(x, y);
+  const { middle, height, width, slope, off } = lineThrough(x, y);
   if (!(width > 0)) refuse(fn, 'conflict', ['points'], 'at more than one x', 'all at one x');
   const freedom = x.length - 2;
-  const off = total(x.map((one, i) => ((y[i] as number) - height - slope * (one - middle)) ** 2));
   const deviation = Math.sqrt(off / freedom);
 
   const step = stepUnitOf(wanted.y, yKind);

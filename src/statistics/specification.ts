@@ -1,4 +1,5 @@
 /** What a measured value is held against: the limits of a specification, in the unit of the value. */
+import { judge } from '../core/assessment.ts';
 import type { Unit } from '../core/dimensionOf.ts';
 import type { Quantity } from '../core/quantity.ts';
 import { refuse } from '../core/read.ts';
@@ -24,6 +25,8 @@ export interface BaseEnd {
   readonly base: number;
   /** How far inside the value is, in base units; below 0 it is outside. */
   readonly room: number;
+  /** Size of the numbers that were subtracted, for the round-off in the room. */
+  readonly scale: number;
 }
 
 /** The value and the ends in base units. */
@@ -39,9 +42,11 @@ export function readSpecification(fn: string, given: Specification): BaseSpecifi
     const quantity = given[end];
     if (quantity === undefined) return [];
     const { base } = readAny(fn, end, quantity, reading.dimension);
-    return [
-      { end, given: quantity, base, room: end === 'least' ? reading.base - base : base - reading.base },
-    ];
+    const room = end === 'least' ? reading.base - base : base - reading.base;
+    // Temperatures come from scales that start elsewhere, hence the size.
+    const shift = reading.step === reading.dimension ? 0 : 300;
+    const scale = Math.max(Math.abs(reading.base), Math.abs(base)) + shift;
+    return [{ end, given: quantity, base, room, scale }];
   });
   const [first, second] = ends;
   if (!first) return refuse(fn, 'missing', ['least'], 'there, or most', undefined);
@@ -53,7 +58,7 @@ export function readSpecification(fn: string, given: Specification): BaseSpecifi
 
 /** The chance that the true value is within the limits, by what the measurement says of it. */
 export function chanceWithin({ uncertainty: { base, freedom }, ends }: BaseSpecification): number {
-  if (base === 0) return ends.every(({ room }) => room >= 0) ? 1 : 0;
+  if (base === 0) return ends.every(({ room, scale }) => judge(room, 0, scale) === 'meets') ? 1 : 0;
   const [first, second] = ends.map(({ room }) => room / base).sort((a, b) => a - b) as [number, number?];
   // From the nearer end, so that a small chance keeps its digits.
   const chance = studentTail(-first, freedom);

@@ -64,6 +64,11 @@ describe('a clock of full batches and a rest', () => {
     expect(clockOf().duration).toEqual(q(3 * 9 + 4 + 3, 'min'));
   });
 
+  it('ends when the last full batch is down, where that takes longer than the rest', () => {
+    // The third batch begins after 6 min, is ready 4 min and down 9 min later; the rest is down after 9 + 4 + 3.
+    expect(batchClock({ ...input, mixers: 3, crews: 3 }).duration).toEqual(q(19, 'min'));
+  });
+
   it('names the marks of both sizes', () => {
     const named = clockOf().cautions.slice(3);
     expect(named.map(({ code, params }) => [code, params.ofBatch])).toEqual([

@@ -27,11 +27,38 @@ it('batchSizes: count, each and last make the total, and none is too large', () 
       const made = new Wide(sizes.each.value).times(sizes.count - 1).plus(sizes.last.value);
       expect(made.eq(twelve(total))).toBe(true);
       expect(sizes.last.value).toBeGreaterThan(0);
-      expect(twelve(largest).gte(sizes.last.value)).toBe(true);
-      if (sizes.count > 1) expect(twelve(largest).gte(sizes.each.value)).toBe(true);
-      expect(sizes.count).toBe(twelve(total).div(twelve(largest)).ceil().toNumber());
+      // 12 digits of the whole, shared out among the batches, are what one of them may be larger by.
+      const most = new Wide(largest).plus(1e-11 * total);
+      expect(most.gte(sizes.last.value)).toBe(true);
+      if (sizes.count > 1) expect(most.gte(sizes.each.value)).toBe(true);
+      expect(sizes.count).toBe(new Wide(total).div(largest).toSignificantDigits(12).ceil().toNumber());
     }),
     { numRuns: 10_000, seed: 11 },
+  );
+});
+
+it('batchSizes: a whole number of batches has no rest, in whatever unit it is answered', () => {
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 1, max: 400 }),
+      fc.integer({ min: 1, max: 50 }),
+      fc.constantFrom('l' as const, 'usgal' as const, 'usqt' as const, 'impgal' as const, 'ft3' as const),
+      division,
+      (tenths, times, unit, how) => {
+        const largest = { value: tenths / 10, unit: 'l' } as const;
+        const sizes = batchSizes({
+          total: { value: (tenths * times) / 10, unit: 'l' },
+          largest,
+          least: largest,
+          step: { value: tenths / 100, unit: 'l' },
+          division: how,
+          unit,
+        });
+        expect([sizes.count, sizes.cautions]).toEqual([times, []]);
+        expect(Math.abs((sizes.lastToMix?.field.value ?? 0) / sizes.last.value - 1)).toBeLessThan(1e-9);
+      },
+    ),
+    { numRuns: 2_000, seed: 14 },
   );
 });
 

@@ -25,6 +25,22 @@ describe('toField', () => {
     expect(Object.is(answer.field.value, -0)).toBe(false);
   });
 
+  it('leaves a whole number of steps of any size as it is', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 1e-3, max: 1e3, noNaN: true }),
+        fc.integer({ min: 1, max: 5000 }),
+        (step, steps) => {
+          for (const direction of ['up', 'down', 'nearest'] as const) {
+            const { field } = toField({ value: steps * step, unit: 'usgal' }, step, direction);
+            expect(Math.abs(field.value / (steps * step) - 1)).toBeLessThan(1e-11);
+          }
+        },
+      ),
+      { seed: 21 },
+    );
+  });
+
   it('never buys too little and never promises too much', () => {
     fc.assert(
       fc.property(

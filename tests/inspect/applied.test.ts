@@ -99,6 +99,11 @@ describe('as applied', () => {
     expect(verdict(usedFor(21.4))).toEqual(['most', 'fails', '1.500']);
   });
 
+  it('a batch named twice for one square is one batch', () => {
+    const { suspects } = asApplied({ ...plan, squares: [{ ...square('1', 1), batches: ['7', '7'] }] });
+    expect(suspects).toEqual([{ batch: '7', squares: ['1'] }]);
+  });
+
   it('by the scale is the same as by the pail', () => {
     const by = (used: object, more: object) =>
       asApplied({
@@ -191,6 +196,18 @@ describe('a log of batches', () => {
       batches: [1.02, 0.98, 0.98, 1.02].map((b, i) => batch(String(i + 1), 2, b)),
     });
     expect(answer.trends[0]?.drifts).toBe(false);
+  });
+
+  it('at a level of confidence a line must stand out of the scatter about it', () => {
+    const drifts = (bs: number[]) =>
+      ratioDrift({
+        ...log,
+        confidence: q(95, '%'),
+        batches: bs.map((b, i) => batch(String(i + 1), 2, b)),
+      }).trends[0]?.drifts;
+    expect(drifts([1.01, 0.995, 1.005, 0.99, 1, 1.005])).toBe(false);
+    expect(drifts([1.01, 1.008, 1.001, 0.998, 0.996, 0.99])).toBe(true);
+    expect(drifts([1.01, 0.99])).toBe(true);
   });
 
   it.each([

@@ -81,7 +81,9 @@ describe('pull-off', () => {
     expect(pullOffCheck({ ...set, loadError: q(5, '%') }).verdict).toBe('undecided');
     const few = pullOffCheck({ ...set, testsNeeded: 3 });
     expect([few.verdict, few.findings[0]?.verdict]).toEqual(['undecided', 'meets']);
-    expect(few.cautions.map(({ code }) => code)).toContain('too-few-pull-offs');
+    expect(few.cautions).toContainEqual(
+      expect.objectContaining({ code: 'too-few-pull-offs', params: { missing: 2, testsNeeded: 3 } }),
+    );
   });
 
   it.each([

@@ -44,6 +44,11 @@ describe('a rule and what it is for', () => {
     expect(limits(PA9, 'concrete').spotLeast?.value).toBeCloseTo(12, 12);
   });
 
+  it('a row that is not known here is asked for, and told to be unknown', () => {
+    const ask = () => filmSamplingPlan({ ...floor, rule: { ...PA9, level: 2 }, coatedArea: q(9, 'm2') });
+    expect(ask).toThrow('the row of level 2 is not known here');
+  });
+
   it.each([
     [{ ...PA9, level: 2 }, 'missing rule.terms'],
     [{ ...PA9, terms: { spotLeast: q(90, '%') } }, 'conflict rule.terms'],

@@ -521,6 +521,26 @@ describe('reconcile', () => {
   });
 });
 
+it('a graduated batch counts the lines of the cup in any unit', () => {
+  // 25 lines of 0.3 l are 7.5 l, whatever a litre is in gallons.
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 100 }), fc.integer({ min: 2, max: 90 }), (tenths, lines) => {
+      const answer = graduatedBatch({
+        parts: [
+          { name: 'A', parts: lines - 1 },
+          { name: 'B', parts: 1 },
+        ],
+        graduation: q(tenths / 10, 'l'),
+        largest: q((tenths * lines) / 10, 'l'),
+        unit: 'usgal',
+      });
+      expect(answer.batch.value).toBeCloseTo(answer.smallest.value, 9);
+      expect(answer.cautions).toEqual([]);
+    }),
+    { seed: 10 },
+  );
+});
+
 describe('a graduated batch that is off either way by the same', () => {
   const poured = (weights: readonly number[], lines: number) => {
     const parts = weights.map((weight, i) => ({ name: String(i), parts: weight }));

@@ -9,6 +9,7 @@ it.each([
   ['aggregate.mortarYield', 'thrown-sand-dust'],
   ['batch.batchClock', 'skin-and-eyes'],
   ['batch.largestBatch', 'heat-in-the-pail'],
+  ['batch.poreCoatLots', 'half-cured-dust'],
   ['climate.heaterExhaust', 'carbon-monoxide'],
   ['cure.adiabaticRise', 'heats-itself'],
   ['inspect.pullOffCheck', 'dolly-under-load'],
@@ -33,7 +34,8 @@ it.each([
 it.each([
   ['mix.gelPoint', 'never-gels'],
   ['mix.checkRatio', 'mix-off-ratio'],
-])('%s calls %s a danger: it says that what stays wet harms skin', (name, code) => {
+  ['mix.batchWithAdditions', 'only-as-instructed'],
+])('%s calls %s a danger, as its words tell of harm', (name, code) => {
   const fn = functions.get(name) as (input: unknown) => { readonly cautions: readonly Caution[] };
   const raised = rows
     .filter((row) => row.function === name)

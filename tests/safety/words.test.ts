@@ -33,6 +33,7 @@ it('air against fire says that it is not air to breathe', () => {
     units: { volume: 'ft3', flow: 'ft3/min' },
   });
   expect(words(air)).toContain('exposure limit');
+  expect(words(air)).toContain('fan that cannot ignite it');
 });
 
 it('no solvent on record ignites at less than the words allow for', () => {
@@ -40,4 +41,15 @@ it('no solvent on record ignites at less than the words allow for', () => {
   const text = words(cautionsFor({ tasks: ['thinning'] }));
   expect(text).toContain('that of toluene from 1.1 % in air, of others from less');
   expect(words(solventData({ solvent: 'naphtha' }))).toContain('that of naphtha from 0.9 % in air');
+});
+
+it('no advice makes a hazard of its own', () => {
+  expect(words(cautionsFor({ tasks: ['heating'] }))).toContain('never fire it near solvent vapour');
+  const rest = {
+    code: 'batch-below-least',
+    severity: 'caution',
+    params: { batch: q(0.2, 'l'), least: q(1, 'l') },
+    source: 'common-practice',
+  } as const;
+  expect(cautionText(rest)).toContain('spread out the rest');
 });

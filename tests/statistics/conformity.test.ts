@@ -26,6 +26,19 @@ it('a value on the edge of the guard band is accepted in every unit', () => {
   );
 });
 
+it('an exact value on its limit conforms for certain in every unit', () => {
+  fc.assert(
+    fc.property(tenth, fc.constantFrom('um', 'mm', 'cm', 'in', 'mil', 'ft', 'm'), (limit, unit) => {
+      const value = convert({ quantity: q(limit, 'mil'), unit });
+      const reading = { ...value, standardUncertainty: q(0, 'um') };
+      for (const end of ['least', 'most'] as const) {
+        const chance = conformanceProbability({ measured: reading, [end]: q(limit, 'mil'), unit: '%' });
+        expect(chance.value).toBe(100);
+      }
+    }),
+  );
+});
+
 it('a verdict is right at least as often as it says', () => {
   fc.assert(
     fc.property(tenth, tenth, tenth, (value, least, u) => {
