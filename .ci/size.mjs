@@ -15,7 +15,7 @@ const LARGER = {
   'mix.leastMeasurableBatch': [15 * 1024, 'counting in decimals'],
   'statistics.arithmeticMean': [1.9 * 1024, 'every unit'],
   'statistics.coefficientOfVariation': [1.9 * 1024, 'every unit'],
-  'statistics.conformanceProbability': [2.3 * 1024, "every unit and Student's distribution"],
+  'statistics.conformanceProbability': [2.4 * 1024, "every unit and Student's distribution"],
   'statistics.expandedUncertainty': [2.4 * 1024, "every unit and Student's distribution"],
   'statistics.sampleStandardDeviation': [1.9 * 1024, 'every unit'],
   'statistics.typeAUncertainty': [1.9 * 1024, 'every unit'],
