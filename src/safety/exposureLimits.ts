@@ -99,7 +99,7 @@ const onRecord = (): Readonly<Record<AirborneSubstance, readonly ExposureLimit[]
   ],
   'isophorone diisocyanate': [
     { ...NIOSH, kind: 'TWA', over: LONG_SHIFT, byVolume: ppm(0.005), byMass: mg(0.045), ...GUIDE_MEMORY },
-    { ...NIOSH, kind: 'ceiling', over: TEN_MINUTES, byVolume: ppm(0.02), byMass: mg(0.18), ...GUIDE_MEMORY },
+    { ...NIOSH, kind: 'STEL', over: TEN_MINUTES, byVolume: ppm(0.02), byMass: mg(0.18), ...GUIDE_MEMORY },
   ],
   'toluene diisocyanate': [
     { ...OSHA, kind: 'ceiling', byVolume: ppm(0.02), byMass: mg(0.14), ...OSHA_TABLE },
