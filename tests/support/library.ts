@@ -18,9 +18,12 @@ export interface CheckRow {
   readonly note?: string;
 }
 
+/** The folders that are tested: all of them, or those that a mutation run asks for. */
+const asked = process.env['FOLDERS']?.split(',');
+
 /** The folders of src: each a subpath of the package. */
-export const folders: readonly string[] = readdirSync('src').filter((name) =>
-  existsSync(`src/${name}/index.ts`),
+export const folders: readonly string[] = readdirSync('src').filter(
+  (name) => existsSync(`src/${name}/index.ts`) && (asked?.includes(name) ?? true),
 );
 
 /** Every public function, by `folder.name`. */
@@ -46,7 +49,8 @@ export function sourceText(id: string): string {
 /** Every check row of the package. */
 export const rows: readonly CheckRow[] = readdirSync('shared/check-values')
   .filter((file) => file.endsWith('.json'))
-  .flatMap((file) => JSON.parse(readFileSync(join('shared/check-values', file), 'utf8')) as CheckRow[]);
+  .flatMap((file) => JSON.parse(readFileSync(join('shared/check-values', file), 'utf8')) as CheckRow[])
+  .filter((row) => folders.includes(row.function.split('.')[0] ?? ''));
 
 /** The register of sources. */
 export const sources = JSON.parse(readFileSync('shared/sources.json', 'utf8')) as Readonly<
