@@ -19,7 +19,7 @@ export interface CheckRow {
 }
 
 /** The folders that are tested: all of them, or those that a mutation run asks for. */
-const asked = process.env['FOLDERS']?.split(',');
+const asked = process.env.FOLDERS?.split(',');
 
 /** The folders of src: each a subpath of the package. */
 export const folders: readonly string[] = readdirSync('src').filter(
