@@ -206,17 +206,20 @@ export function checkFilm(input: Partial<CoatVolumeInput>): void {
   const [one, ...more] = (['wetThickness', 'dryThickness', 'spreadRate'] as const).filter(has);
   const wrong: [keyof CoatVolumeInput, string][] = more.map((film) => [
     film,
-    `left out beside ${String(one)}`,
+    `nothing beside ${String(one)}`,
   ]);
-  if (!one) wrong.push(['wetThickness', 'given, or dryThickness, or spreadRate']);
+  if (!one) wrong.push(['wetThickness', 'a length, or dryThickness or spreadRate in its place']);
   if (has('solidsByVolume') !== has('dryThickness')) {
-    wrong.push(['solidsByVolume', 'given with dryThickness only']);
+    wrong.push([
+      'solidsByVolume',
+      has('dryThickness') ? 'a share beside dryThickness' : 'nothing without dryThickness',
+    ]);
   }
   if (has('spreadRate')) {
     for (const drunk of (['textureDepth', 'porosity'] as const).filter(has)) {
-      wrong.push([drunk, 'left out: the spread rate holds it']);
+      wrong.push([drunk, 'nothing beside spreadRate, which holds it']);
     }
-  } else if (input.pulledTight === true) wrong.push(['pulledTight', 'given with spreadRate only']);
+  } else if (input.pulledTight === true) wrong.push(['pulledTight', 'nothing without spreadRate']);
   refuseAll(
     wrong.map(([key, expected]) => ({
       code: has(key) ? 'conflict' : 'missing',
