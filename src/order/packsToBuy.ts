@@ -2,6 +2,7 @@ import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { counted } from '../core/decimal.ts';
 import { SHARE, VOLUME } from '../core/dimensions.ts';
+import { echoIn } from '../core/echo.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import type { Quantity, Share, Volume } from '../core/quantity.ts';
 import { readRange, type Range, type Ranged } from '../core/range.ts';
@@ -83,8 +84,10 @@ export function packsToBuy<U extends VolumeUnit>(input: PacksToBuyInput<U>): Pac
   const lots = counted((need_m3.high * (1 + spareShare)) / pack_m3)
     .div(lot)
     .ceil();
-  const buy = lots.times(lot).toNumber();
-  const bought = write('packsToBuy', buy * pack_m3, VOLUME, unit);
+  const count = lots.times(lot);
+  const buy = count.toNumber();
+  const inPacks = { value: count.times(pack.value).toNumber(), unit: pack.unit };
+  const bought = echoIn('packsToBuy', inPacks, buy * pack_m3, VOLUME, unit);
   const left = (volume_m3: number) =>
     write('packsToBuy', Math.max(0, buy * pack_m3 - volume_m3), VOLUME, unit);
   const leftover = {
