@@ -189,7 +189,7 @@ function readRule(fn: string, given: FilmRule): BaseRule {
       const counted = readAreasIn(fn, areasIn, path);
       if (level === 2) {
         if (terms === undefined) {
-          const expected = 'the row of level 2 from the standard, as it is not known here';
+          const expected = 'terms from the standard: the row of level 2 is not known here';
           refuse(fn, 'missing', ['rule', 'terms'], expected, terms);
         }
         const row = [readTerms(fn, terms, path), 'the row of level 2 is as given'] as const;
