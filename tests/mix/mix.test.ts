@@ -67,6 +67,31 @@ describe('refusals', () => {
       'too-large parts',
     ],
     [
+      'a part that is next to nothing, by volume',
+      splitByVolume,
+      {
+        total: q(3, 'l'),
+        unit: 'l',
+        parts: [
+          { name: 'A', parts: 1e300 },
+          { name: 'B', parts: 1e-300 },
+        ],
+      },
+      'too-large parts',
+    ],
+    [
+      'a part that is next to nothing, by weight',
+      splitByWeight,
+      {
+        ...given('split-overlay-by-weight'),
+        parts: [
+          { name: 'A', weightParts: 1, density },
+          { name: 'B', weightParts: 1_000_001, density },
+        ],
+      },
+      'too-large parts',
+    ],
+    [
       'a part that is not on hand',
       usablePartKit,
       { ...given('part-kit-1.4-and-0.9'), onHand: [{ name: 'A', volume: q(1, 'l') }] },
