@@ -392,6 +392,16 @@ describe('pails', () => {
     expect(marks.marks[0]).not.toHaveProperty('off');
     expect(marks.marks[1]?.off?.low).toEqual(q(-100, '%'));
     expect(marks.cautions).toMatchObject([{ code: 'too-small-to-measure', params: { name: 'B' } }]);
+    expect(marks.marks.map(({ tooCoarse }) => tooCoarse)).toEqual([undefined, true]);
+  });
+
+  it('no mark is one where even the first part is below a step', () => {
+    const { marks, cautions } = pailMarks({
+      ...(given('marks-straight') as object),
+      graduation: q(10, 'in'),
+    } as never);
+    expect(marks.map(({ tooCoarse }) => tooCoarse)).toEqual(marks.map(() => true));
+    expect(cautions.map(({ code }) => code)).toEqual(marks.map(() => 'too-small-to-measure'));
   });
 
   it('a tolerance that is just met raises no caution', () => {
