@@ -40,6 +40,11 @@ describe.each(floors)('%s', (_, floor) => {
     expect(refused).toBeGreaterThan(500);
   });
 
+  it('may say to an editor where its schema is, in words', () => {
+    expect(agree({ $schema: './floor.json', ...floor })).toBe(true);
+    for (const wrong of [7, null, [], {}]) expect(agree({ ...floor, $schema: wrong })).toBe(false);
+  });
+
   it('is refused by both with a field that nothing reads', () => {
     for (const path of paths) {
       const at = path.reduce<unknown>((value, key) => (value as never)[key], floor);
