@@ -40,8 +40,8 @@ const ALIKE = 1e-14;
  * const inOrder = (...films: number[]) => ({
  *   readings: films.map((value) => ({ value, unit: 'mil' }) as const),
  * });
- * statistics.lagOneAutocorrelation(inOrder(14, 15, 15, 16, 17, 18, 18, 19)).toFixed(2); // => '0.64'
- * statistics.lagOneAutocorrelation(inOrder(14, 18, 15, 19, 16, 18, 15, 17)).toFixed(2); // => '-0.75'
+ * statistics.lagOneAutocorrelation(inOrder(14, 15, 15, 16, 17, 18, 18, 19)).toFixed(2); // => '0.60'
+ * statistics.lagOneAutocorrelation(inOrder(14, 18, 15, 19, 16, 18, 15, 17)).toFixed(2); // => '-0.67'
  * ```
  */
 export function lagOneAutocorrelation<K extends Unit>(input: LagOneAutocorrelationInput<K>): number {
