@@ -86,6 +86,8 @@ export type CautionCode =
   | 'probe-too-shallow'
   | 'worst-test-governs'
   | 'service-climate'
+  | 'dish-conditions'
+  | 'box-heating-off'
   | 'methods-not-converted'
   | 'silica-dust-from-testing'
   | 'sheet-shows-moisture'

@@ -70,6 +70,9 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'worst-test-governs': 'The worst test governs, never the mean of all: a floor fails where it is wettest.',
   'service-climate':
     'Moisture tests count only where the building is closed and has been at its service climate for at least 48 hours.',
+  'dish-conditions':
+    'Where the service climate is not to be had: air at {air} ± {airEitherWay} and {humidity} ± {humidityEitherWay} relative humidity, held for {heldFor} before the test and through it. A dish stands on a square of {side} made bare and left open for {openFor}.',
+  'box-heating-off': 'Heating in the floor stays off from {before} before the reading.',
   'methods-not-converted':
     'Each test method has limits of its own. No result of one is converted into another, and the limits are those in the product instructions.',
   'silica-dust-from-testing':
@@ -77,7 +80,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'sheet-shows-moisture': '{wet} sheets show moisture. Measure the slab before anything is laid on it.',
   'dwell-too-short': '{tests} sheets lay for less than {leastDwell}. Dry, they decide nothing.',
   'sheet-is-no-measurement':
-    'A sheet without moisture is weak evidence and no number: it shows only what came up in that time and climate.',
+    'A sheet without moisture is weak evidence and no number: it shows only what came up in that time and climate. Its film is {film} thick and covers a square of {side}.',
   'alkalinity-not-within-limit':
     'A pH of {measured} is not clearly within the limit of {limit} in the product instructions.',
   'alkalinity-not-corrected':
