@@ -1,17 +1,28 @@
 import type { Verdict } from '../core/assessment.ts';
 import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
+import type { InputPath } from '../core/InputError.ts';
 import type { Limits } from '../core/limits.ts';
-import { fields } from '../core/read.ts';
+import { fields, refuse } from '../core/read.ts';
 import { readNumber } from '../core/readPlain.ts';
+import {
+  halfWidthOf,
+  readCoverage,
+  readErrorBy,
+  uncertaintyBasis,
+  type Confidence,
+  type ReadingError,
+} from '../statistics/readingError.ts';
 import { GLOSS } from './glossScale.ts';
 
 /** Input of {@link polishLevel}. */
-export interface PolishLevelInput {
+export interface PolishLevelInput extends Confidence {
   /** Image clarity (distinctness of image), in per cent as the instrument shows it. */
   readonly imageClarity: number;
   /** Haze as the instrument shows it. Not judged where not given. */
   readonly haze?: number | undefined;
+  /** What the haze may be off by. Taken as exact where not given. */
+  readonly hazeError?: ReadingError<number> | undefined;
 }
 
 /** How a polished concrete looks, by what it mirrors. */
@@ -22,6 +33,8 @@ export interface PolishLevel {
   readonly appearance: 'flat' | 'satin' | 'polished' | 'highly polished';
   /** Whether the haze is below 10; nothing where it was not given. */
   readonly haze?: Verdict | undefined;
+  /** Half the width in which the haze lies, where its error was given. */
+  readonly hazeUncertainty?: number | undefined;
   /** What belongs with it. */
   readonly cautions: readonly Caution[];
   /** Where it comes from. */
@@ -46,10 +59,10 @@ const HAZE_BELOW = 10;
  * c < 10: 1, \quad c < 40: 2, \quad c < 70: 3, \quad \text{else } 4
  * ```
  * @units image clarity and haze without dimension; answers a level.
- * @validRange imageClarity from 0 to 100, haze from 0 to 2000. Measured before any guard or sealer is on.
+ * @validRange imageClarity from 0 to 100, haze and hazeError from 0 to 2000. Measured before any guard or sealer is on.
  * @accuracy Exact. The chart prints whole numbers; a part of one counts to the lower level. Levels of the chart of 2017.
- * @source polished-concrete-2017, astm-d5767, astm-d4039
- * @param input - Image clarity, and haze where it was measured.
+ * @source polished-concrete-2017, astm-d5767, astm-d4039, jcgm-100-2008
+ * @param input - Image clarity, and haze where it was measured, with what it may be off by.
  * @returns The level and its name.
  * @throws An `InputError` that names the field.
  * @example
@@ -62,15 +75,22 @@ const HAZE_BELOW = 10;
  */
 export function polishLevel(input: PolishLevelInput): PolishLevel {
   const fn = 'polishLevel';
-  const { imageClarity, haze } = fields(fn, input);
+  const { imageClarity, haze, hazeError } = fields(fn, input);
   const clarity = readNumber(fn, 'imageClarity', imageClarity, CLARITY);
   const hazeRead = haze === undefined ? undefined : readNumber(fn, 'haze', haze, GLOSS);
+  if (hazeRead === undefined && hazeError !== undefined) {
+    refuse(fn, 'missing', ['haze'], 'there beside its error', haze);
+  }
+  const coverage = readCoverage(fn, input);
+  const size = (key: string, off: number, path: InputPath) => readNumber(fn, key, off, GLOSS, path);
+  const off = halfWidthOf(readErrorBy(fn, 'hazeError', hazeError, coverage, size), coverage);
   const row = LEVELS.find(([from]) => clarity >= from);
   const [, level, appearance] = row ?? ([0, 1, 'flat'] as const);
   return {
     level,
     appearance,
-    ...(hazeRead !== undefined && { haze: hazeRead < HAZE_BELOW ? 'meets' : 'fails' }),
+    ...(hazeRead !== undefined && { haze: againstHaze(hazeRead, off) }),
+    ...(off > 0 && { hazeUncertainty: off }),
     cautions: [
       { code: 'polish-before-guard', severity: 'note', params: {}, source: 'polished-concrete-2017' },
     ],
@@ -80,9 +100,16 @@ export function polishLevel(input: PolishLevelInput): PolishLevel {
         `inspect.${fn}`,
         'levels from 0, 10, 40 and 70; haze below 10',
         'polished-concrete-2017',
-        { imageClarity: clarity, haze: hazeRead },
+        { imageClarity: clarity, haze: hazeRead, hazeError },
         'parts of a per cent between the printed whole numbers count to the lower level',
       ),
+      ...uncertaintyBasis(`inspect.${fn}`, { hazeError }, input),
     ],
   };
+}
+
+/** The haze is to be below its limit: on it, it fails. */
+function againstHaze(haze: number, off: number): Verdict {
+  if (haze + off < HAZE_BELOW) return 'meets';
+  return haze - off >= HAZE_BELOW ? 'fails' : 'undecided';
 }
