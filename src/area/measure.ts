@@ -1,7 +1,7 @@
 import { LENGTH } from '../core/dimensions.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import type { Length, Quantity } from '../core/quantity.ts';
-import { fields, read, readOr, refuse } from '../core/read.ts';
+import { read, readOr, refuse } from '../core/read.ts';
 import { readChoice, readCount, readTextOr } from '../core/readPlain.ts';
 import { arc } from './arc.ts';
 import { circleArea } from './circleArea.ts';
@@ -135,7 +135,7 @@ const FLAT_FIELDS = ['slope', 'outline', 'open'];
 
 /** Reads one piece of a take-off, whatever its form. */
 export function measure(shape: Shape): Measured {
-  const { shape: name, count = 1 } = fields('takeOff', shape);
+  const { shape: name, count = 1 } = shape;
   const form = FORMS[
     readChoice('takeOff', 'shape', name, Object.keys(FORMS) as ShapeName[])
   ] as unknown as Form<Shape>;

@@ -7,6 +7,7 @@ import { inside } from '../core/inside.ts';
 import { NOT_NEGATIVE } from '../core/limits.ts';
 import type { Area, Quantity } from '../core/quantity.ts';
 import { fields, readOr, refuse, refuseAll, write } from '../core/read.ts';
+import { readObject } from '../core/readPlain.ts';
 import type { AreaUnit } from '../core/unitCodes.ts';
 import { measure, type Measured } from './measure.ts';
 import type { Shape, ShapeName } from './shape.ts';
@@ -177,7 +178,11 @@ function readPieces(key: 'add' | 'deduct', shapes: readonly Shape[], issues: Inp
   }
   // Array.from visits the holes of a list as well.
   return Array.from(shapes as readonly Shape[]).flatMap((shape, i) => {
-    const result = attempt(() => inside('takeOff', [key, i], () => measure(shape)), undefined);
+    const run = () => {
+      const piece = readObject('takeOff', i, shape, [key]);
+      return inside('takeOff', [key, i], () => measure(piece));
+    };
+    const result = attempt(run, undefined);
     if (result.ok) return [result.value];
     issues.push(...result.issues);
     return [];

@@ -19,8 +19,9 @@ describe('a sketch with mistakes', () => {
         { shape: 'hexagon', side: m(1) },
         { ...hall, widht: m(3) },
         { ...hall, count: 0 },
+        null,
       ],
-      deduct: [{ ...hall, length: m(-1) }, 7],
+      deduct: [{ ...hall, length: m(-1) }, 7, undefined],
       unit: 'm2',
     };
     expect(issueOf(input)).toEqual([
@@ -28,8 +29,10 @@ describe('a sketch with mistakes', () => {
       ['out-of-range', 'add.2.shape'],
       ['unknown-field', 'add.3.widht'],
       ['out-of-range', 'add.4.count'],
+      ['wrong-type', 'add.5'],
       ['out-of-range', 'deduct.0.length'],
-      ['missing', 'deduct.1'],
+      ['wrong-type', 'deduct.1'],
+      ['missing', 'deduct.2'],
     ]);
   });
 
