@@ -41,6 +41,8 @@ interface Form<S> {
   readonly area: (shape: S) => Quantity<'m2'>;
   /** Its edge in metres, from sizes that were read before. Nothing where they do not tell. */
   readonly edge?: (shape: S) => number;
+  /** How much of that edge is open where nothing is said about it. */
+  readonly open?: (shape: S) => Length;
 }
 
 const SQUARE_METRES = { unit: 'm2' } as const;
@@ -85,11 +87,11 @@ const FORMS: { readonly [N in ShapeName]: Form<Extract<Shape, { shape: N }>> } =
   segment: {
     sizes: ['chord', 'rise'],
     area: (shape) => segmentArea({ ...shape, ...SQUARE_METRES }),
-    // The chord is its open side.
     edge: ({ chord, rise }) => {
       const { radius, angle } = arc(metres(chord), metres(rise));
-      return radius * angle;
+      return radius * angle + metres(chord);
     },
+    open: ({ chord }) => chord,
   },
   polygon: {
     sizes: ['corners', 'holes'],
@@ -145,7 +147,7 @@ export function measure(shape: Shape): Measured {
     if (!known.includes(key)) refuse('takeOff', 'unknown-field', [key], `one of ${known.join(', ')}`, key);
   }
 
-  const { slope, outline, open } = shape as FlatFields;
+  const { slope, outline, open = outline ? undefined : form.open?.(shape) } = shape as FlatFields;
   const planArea = form.area(shape);
   const area = slope === undefined ? planArea : slopedArea({ planArea, slope, unit: 'm2' });
   const whole_m =

@@ -53,6 +53,11 @@ describe('a sketch with mistakes', () => {
       ['conflict', 'add.0.open'],
     ],
     [
+      'a round bay more open than its arc and its chord',
+      { add: [{ shape: 'segment', chord: m(2), rise: m(1), open: m(5.2) }], unit: 'm2' },
+      ['conflict', 'add.0.open'],
+    ],
+    [
       'a slope of a stair',
       { add: [{ shape: 'wall', length: m(1), height: m(1), slope: { value: 1, unit: '%' } }], unit: 'm2' },
       ['unknown-field', 'add.0.slope'],
@@ -140,6 +145,18 @@ describe('edges', () => {
     expect(issueOf({ add: [{ ...stair, landing: m(2) }], unit: 'm2' })).toEqual([
       ['missing', 'add.0.landings'],
     ]);
+  });
+
+  it.each([
+    ['nothing is said', {}, Math.PI],
+    ['its chord is said to be open', { open: m(2) }, Math.PI],
+    ['a wall stands on its chord', { open: m(0) }, Math.PI + 2],
+    ['a door stands in that wall', { open: m(0.9) }, Math.PI + 1.1],
+    ['its outline was measured', { outline: m(3.1) }, 3.1],
+    ['its outline was measured, with its open part', { outline: m(5.1), open: m(2) }, 3.1],
+  ])('run along a round bay where %s', (_, said, edge_m) => {
+    const bay = { shape: 'segment', chord: m(2), rise: m(1), ...said } as const;
+    expect(takeOff({ add: [bay], unit: 'm2' }).perimeter?.metric.value).toBeCloseTo(edge_m, 12);
   });
 
   it('are no edges where pieces join', () => {
