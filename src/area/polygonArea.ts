@@ -27,7 +27,8 @@ export interface PolygonAreaInput<U extends AreaUnit = AreaUnit> extends Outline
  * @source definition
  * @param input - Corners, holes and the unit wanted.
  * @returns The area in `input.unit`, not rounded.
- * @throws An `InputError` that names the field, or `conflict` where the outline crosses or touches itself.
+ * @throws An `InputError` that names the field, or `conflict` where the outline crosses or touches itself, with the two
+ * sides that meet; side 1 starts from the first corner, and those of the holes are counted on.
  * @example
  * ```ts
  * import * as area from 'coating-math/area';
