@@ -38,8 +38,8 @@ export interface TakeOffItem<U extends AreaUnit = AreaUnit> {
   readonly area: Quantity<U>;
   /** Whether it counts towards the gross area, was taken off it, or was left in it. */
   readonly treatment: 'added' | 'deducted' | 'left-in';
-  /** Why it was left in. */
-  readonly reason?: 'below-deduct-from' | undefined;
+  /** Why a deduction was taken off or left in: by its size, or because no size is stated from which on to deduct. */
+  readonly reason?: 'at-least-deduct-from' | 'below-deduct-from' | 'no-deduct-from' | undefined;
 }
 
 /** One length in metric and in US measure. */
@@ -135,6 +135,10 @@ export function takeOff<U extends AreaUnit>(input: TakeOffInput<U>): TakeOff<U> 
     ...both('edges', totalEdge([...added, ...others])),
   };
 
+  const deduction: Became = {
+    treatment: 'deducted',
+    reason: deductFrom ? 'at-least-deduct-from' : 'no-deduct-from',
+  };
   const toItem = ({ name, shape, count, area_m2 }: Measured, what: Became): TakeOffItem<U> => ({
     ...{ name, shape, count, each: area(area_m2), area: area(count * area_m2) },
     ...what,
@@ -144,7 +148,7 @@ export function takeOff<U extends AreaUnit>(input: TakeOffInput<U>): TakeOff<U> 
     ...answer,
     items: [
       ...added.map((piece) => toItem(piece, { treatment: 'added' })),
-      ...others.map((piece) => toItem(piece, isLarge(piece) ? DEDUCTED : LEFT_IN)),
+      ...others.map((piece) => toItem(piece, isLarge(piece) ? deduction : LEFT_IN)),
     ],
     cautions: [
       ...small.map((piece) =>
@@ -167,7 +171,6 @@ export function takeOff<U extends AreaUnit>(input: TakeOffInput<U>): TakeOff<U> 
 
 /** What became of a piece. */
 type Became = Pick<TakeOffItem, 'treatment' | 'reason'>;
-const DEDUCTED: Became = { treatment: 'deducted' };
 const LEFT_IN: Became = { treatment: 'left-in', reason: 'below-deduct-from' };
 
 /** Reads all pieces of a list; what is wrong with any of them goes to `issues`. */

@@ -108,6 +108,24 @@ describe('deductions', () => {
     expect(cautions[0]).toMatchObject({ code: 'deduction-left-in', params: { name: 'column' } });
   });
 
+  it('are told with their reason', () => {
+    const pit = { shape: 'rectangle', name: 'pit', length: m(2), width: m(1) } as const;
+    const told = (deductFrom?: { value: number; unit: 'm2' }) =>
+      takeOff({ add: [hall], deduct: [pit, column], deductFrom, unit: 'm2' }).items.map(
+        ({ treatment, reason }) => [treatment, reason],
+      );
+    expect(told({ value: 2, unit: 'm2' })).toEqual([
+      ['added', undefined],
+      ['deducted', 'at-least-deduct-from'],
+      ['left-in', 'below-deduct-from'],
+    ]);
+    expect(told()).toEqual([
+      ['added', undefined],
+      ['deducted', 'no-deduct-from'],
+      ['deducted', 'no-deduct-from'],
+    ]);
+  });
+
   it('leave edges to be cut in, whether deducted or left in', () => {
     const left = takeOff({ add: [hall], deduct: [column], deductFrom: { value: 1, unit: 'm2' }, unit: 'm2' });
     const made = takeOff({ add: [hall], deduct: [column], unit: 'm2' });
