@@ -99,6 +99,26 @@ describe('one sand in several figures', () => {
     }
   });
 
+  it('keeps likely no more than is likely thrown, where both are stated', () => {
+    const given = {
+      area: m2,
+      thrown: between(3, 6, 'kg/m2', { likely: 4 }),
+      resinThickness: um(2500),
+      solidDensity: kgm3(2650),
+      unit: 'kg',
+      thicknessUnit: 'um',
+    } as const;
+    const issueOf = (retained: aggregate.BroadcastInput['retained']) => {
+      const result = attempt(aggregate.broadcast, { ...given, retained });
+      return result.ok ? 'answered' : [result.issues[0].code, ...result.issues[0].path];
+    };
+    expect(issueOf(between(3, 5, 'kg/m2', { likely: 4.5 }))).toEqual(['conflict', 'retained']);
+    expect(issueOf(onFloor(4.5))).toEqual(['conflict', 'retained']);
+    expect(issueOf(between(3, 5, 'kg/m2', { likely: 4 }))).toBe('answered');
+    expect(issueOf(onFloor(4))).toBe('answered');
+    expect(issueOf(between(3, 5, 'kg/m2'))).toBe('answered');
+  });
+
   it('a broadcast with much resin warns of dust only', () => {
     const { cautions } = aggregate.broadcast({
       area: m2,
