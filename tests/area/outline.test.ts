@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import * as area from '../../src/area/index.ts';
 import { meetingWalls } from '../../src/area/meetingWalls.ts';
 import { attempt } from '../../src/core/attempt.ts';
+import { decimal, double, minus, plus, times, toNumber, type Rational } from '../support/rational.ts';
 
 type Point = readonly [number, number];
 
@@ -264,6 +265,38 @@ describe('the area of an outline', () => {
           1,
       ),
     ).toBeLessThan(1e-12);
+  });
+
+  it.each([
+    ['a hall', 60, 35],
+    ['a corridor', 100, 2],
+    ['a trench', 100, 0.1],
+    ['a strip of a ten-thousandth of its length', 100, 0.01],
+  ])('is that of whole fractions on a national grid: %s', (_, length, width) => {
+    const angle = fc.double({ min: 0, max: 2 * Math.PI, noNaN: true });
+    const east = fc.double({ min: 1e5, max: 9e5, noNaN: true });
+    const north = fc.double({ min: 1e6, max: 9.9e6, noNaN: true });
+    fc.assert(
+      fc.property(angle, east, north, (turned, x0, y0) => {
+        const [cos, sin] = [Math.cos(turned), Math.sin(turned)];
+        const points = (
+          [
+            [0, 0],
+            [length, 0],
+            [length, width],
+            [0, width],
+          ] as const
+        ).map(([x, y]): Point => [x0 + x * cos - y * sin, y0 + x * sin + y * cos]);
+        // The area of the corners as they were rounded, in fractions that lose nothing.
+        const exact = points.map(([x, y]) => [double(x), double(y)] as const);
+        const twice = exact.reduce<Rational>((sum, [x, y], i) => {
+          const [nextX, nextY] = exact[(i + 1) % exact.length] as readonly [Rational, Rational];
+          return plus(sum, minus(times(x, nextY), times(nextX, y)));
+        }, decimal(0));
+        expect(Math.abs(measured(points) / (toNumber(twice) / 2) - 1)).toBeLessThan(1e-12);
+      }),
+      { seed: 15 },
+    );
   });
 
   it.each([
