@@ -19,6 +19,7 @@ export function meetingWalls({
   const order = Int32Array.from(
     Array.from(x, (_, i) => i).sort((a, b) => at(x, a) - at(x, b) || at(y, a) - at(y, b)),
   );
+  // Where each corner comes in that order; the first keeps its 0.
   const rank = new Int32Array(count);
   for (let i = 1; i < count; i++) {
     const corner = at(order, i);
