@@ -14,8 +14,8 @@ const SMALL = ['wetThickness', 'spreadRateForThickness', 'dryThickness', 'wetThi
 
 /** Formulas that need more than arithmetic: what each may add, what it may cost alone, and what for. */
 const LARGER = {
-  'area.polygonArea': [1.6, 2.5, 'a sweep that refuses an outline that crosses itself'],
-  'area.polygonPerimeter': [1.6, 2.5, 'the same sweep'],
+  'area.polygonArea': [1.65, 2.5, 'a sweep that refuses an outline that crosses itself'],
+  'area.polygonPerimeter': [1.65, 2.5, 'the same sweep'],
   'climate.dewPoint': [1.2, 2.2, 'the curves of vapour pressure'],
   'climate.frostPoint': [1.2, 2.2, 'the same curves'],
   'climate.relativeHumidityFromWetBulb': [1.2, 2.2, 'the same curves'],
