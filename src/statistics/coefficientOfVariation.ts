@@ -47,7 +47,7 @@ export const coefficientOfVariation = /* @__PURE__ */ monotone(
     const fn = 'coefficientOfVariation';
     const { readings, unit } = fields(fn, input);
     const { dimension, unit: own } = readKind(fn, readings);
-    if (dimension.name === TEMPERATURE.name) {
+    if (dimension.kind === TEMPERATURE.kind) {
       refuse(fn, 'wrong-unit', ['readings', 0], 'of any kind but a temperature', readings[0]);
     }
     const values = readReadings(fn, readings, 2, dimension, own);

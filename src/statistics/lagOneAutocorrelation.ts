@@ -49,7 +49,7 @@ export function lagOneAutocorrelation<K extends Unit>(input: LagOneAutocorrelati
   const { readings } = fields(fn, input);
   const { dimension, unit } = readKind(fn, readings);
   // In kelvin round-off stays small beside the reading, also about 0 °C.
-  const values = readReadings(fn, readings, 3, dimension, dimension.name === TEMPERATURE.name ? 'K' : unit);
+  const values = readReadings(fn, readings, 3, dimension, dimension.kind === TEMPERATURE.kind ? 'K' : unit);
   const mean = meanOf(values);
   // Halves, and then parts of the widest: no difference and no square passes the largest double.
   const off = values.map((value) => value / 2 - mean / 2);
