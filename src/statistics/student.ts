@@ -2,6 +2,7 @@
 import { MOST_STEPS, SETTLED, stirlingRest } from './gamma.ts';
 import { normalPoint, normalTail } from './normal.ts';
 import { pointOfTail } from './pointOfTail.ts';
+import { remembered } from './remembered.ts';
 
 /** The share of it above t. */
 export function studentTail(t: number, freedom: number | undefined): number {
@@ -19,8 +20,21 @@ export function studentTail(t: number, freedom: number | undefined): number {
   return t < 0 ? 1 - beyond : beyond;
 }
 
+/** The points of the last share by degrees of freedom: readings that are judged one by one ask for few. */
+const points = /* @__PURE__ */ new Map<number | undefined, number>();
+const MOST_POINTS = 1000;
+let share: number | undefined;
+
 /** The t that has this share of it above, for shares up to one half. */
 export function studentPoint(above: number, freedom: number | undefined): number {
+  if (above !== share || points.size > MOST_POINTS) points.clear();
+  share = above;
+  const point = points.get(freedom) ?? findPoint(above, freedom);
+  points.set(freedom, point);
+  return point;
+}
+
+function findPoint(above: number, freedom: number | undefined): number {
   if (freedom === undefined) return normalPoint(above);
   const top = gammaRatio(freedom / 2) / Math.sqrt(Math.PI * freedom);
   const density = (t: number) => top * Math.exp((-(freedom + 1) / 2) * Math.log1p((t * t) / freedom));
@@ -38,9 +52,9 @@ function asNormal(t: number, square: number, freedom: number): number {
 }
 
 /** Γ(a + ½) / Γ(a). */
-function gammaRatio(a: number): number {
-  return Math.sqrt(a) * Math.exp(a * Math.log1p(0.5 / a) - 0.5 + stirlingRest(a + 0.5) - stirlingRest(a));
-}
+const gammaRatio = /* @__PURE__ */ remembered(
+  (a) => Math.sqrt(a) * Math.exp(a * Math.log1p(0.5 / a) - 0.5 + stirlingRest(a + 0.5) - stirlingRest(a)),
+);
 
 /** The continued fraction of the incomplete beta function, DLMF 8.17.22, from the top down (Lentz). */
 function betaFraction(a: number, b: number, x: number): number {
