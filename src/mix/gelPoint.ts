@@ -38,7 +38,7 @@ export interface GelPoint<U extends ShareUnit = ShareUnit> {
 }
 
 /** A molecule with one group ends a chain. */
-const BRANCHING: Limits = { above: 1 + 2 ** -40, below: 1e100, words: ' above 1' };
+const BRANCHING: Limits = { above: 1.000000000001, below: 1e100, words: ' above 1' };
 
 /**
  * How far a mix must react until it gels, and how far off ratio it may be and still gel at all.

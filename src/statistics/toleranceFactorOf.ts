@@ -40,7 +40,7 @@ export function toleranceFactorOf(
 
 /** Looks either side of the middle, and how far apart they are before the ends are bent in. */
 const STEPS = 100;
-const STEP = 3.5 / STEPS;
+const STEP = 0.035;
 
 /** Half the width about an off centre that holds the share of a normal distribution. */
 function halfWidthAround(centre: number, share: number): number {
