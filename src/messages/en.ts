@@ -326,6 +326,8 @@ export const en: Readonly<Record<CautionCode, string>> = {
     '{place} measures {measured}, below {limit} by {method}. People may slip there: keep them off it while wet, and ask for another finish.',
   'slip-undecided':
     '{place} measures {measured} against {limit} by {method}, closer than the reading can tell. That is no pass.',
+  'slip-class-undecided':
+    'A pendulum value of {measured} may be off by {uncertainty}, so that it does not tell the potentials for a slip apart: {classes}. Take the worse one, keep people off the place while it is wet, and measure again.',
   'slip-of-that-day':
     'A slip value ({method}) is that of its place, its day and its cleaning. Wear, polish and grease change it; no value of one method becomes one of another.',
   'slip-limit-of-document':
@@ -338,6 +340,8 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'polish-before-guard':
     'Measure image clarity and haze before any guard or sealer is on: it can hide a poor polish.',
   'exposure-between-classes': 'The surface lies between the classes. Agree with the owner on a mock-up.',
+  'class-undecided':
+    'No class is sure: {scale} reads {measured} and may be off by {uncertainty}, which leaves open {classes}. Measure again or more finely, or agree beforehand which class counts.',
   'appearance-not-within-limit': '{scale} at {place} is {measured}, not within {limit}.',
   'appearance-undecided':
     '{scale} at {place} is {measured} against {limit}, closer than the instrument can tell. That is no pass.',
