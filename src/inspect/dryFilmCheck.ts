@@ -216,10 +216,11 @@ export function dryFilmCheck<U extends LengthUnit>(input: DryFilmCheckInput<U>):
     })),
     missing,
     cautions: [
-      ...findings.flatMap((finding) => {
+      ...findings.flatMap((finding, i) => {
         if (finding.verdict === 'meets') return [];
-        const code = finding.verdict === 'fails' ? FAILED[finding.criterion] : 'film-undecided';
-        return [about(code, paramsOf(finding))];
+        if (finding.verdict === 'fails') return [about(FAILED[finding.criterion], paramsOf(finding))];
+        const reason = found[i]?.doubt ?? 'the gauge cannot tell';
+        return [about('film-undecided', { ...paramsOf(finding), reason })];
       }),
       ...(lacking ? [about('too-few-film-readings', { rule: base.name, ...missing })] : []),
       ...bare.map(({ name, bare: spot = 0 }) => about('bare-spot', { place: `${name}, spot ${spot + 1}` })),

@@ -211,6 +211,10 @@ export function pullOffCheck<U extends PressureUnit>(input: PullOffCheckInput<U>
     const strength = byReading === 'fails' && test.shares.glue > 0 ? 'undecided' : byReading;
     return {
       ...test,
+      reasons: [
+        ...(byReading === 'undecided' ? ['the gauge cannot tell'] : []),
+        ...(test.shares.glue > 0 ? ['the glue gave way first'] : []),
+      ],
       gap,
       uncertainty,
       limit: limit_Pa,
@@ -228,7 +232,8 @@ export function pullOffCheck<U extends PressureUnit>(input: PullOffCheckInput<U>
     mode: test.mode,
     lowerBound: test.shares.glue > 0 || test.shares.substrate > 0,
   });
-  const governing = answered(worstFinding(judged) ?? (judged[0] as (typeof judged)[number]));
+  const worst = worstFinding(judged) ?? judged[0];
+  const governing = answered(worst);
   const { name, measured, gap, uncertainty } = governing;
   const tooFew = judged.length < needed;
   const verdict = worstOf([governing.verdict, tooFew ? 'undecided' : 'meets']);
@@ -256,7 +261,14 @@ export function pullOffCheck<U extends PressureUnit>(input: PullOffCheckInput<U>
         ? [about('bond-not-accepted', { name, measured, limit: echo(limit) })]
         : []),
       ...(governing.verdict === 'undecided'
-        ? [about('bond-undecided', { name, measured, limit: echo(limit) })]
+        ? [
+            about('bond-undecided', {
+              name,
+              measured,
+              limit: echo(limit),
+              reason: worst.reasons.join(' and '),
+            }),
+          ]
         : []),
       ...(tooFew
         ? [about('too-few-pull-offs', { missing: needed - judged.length, testsNeeded: needed })]
