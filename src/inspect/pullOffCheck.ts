@@ -232,7 +232,7 @@ export function pullOffCheck<U extends PressureUnit>(input: PullOffCheckInput<U>
     mode: test.mode,
     lowerBound: test.shares.glue > 0 || test.shares.substrate > 0,
   });
-  const worst = worstFinding(judged) ?? judged[0];
+  const worst = (worstFinding(judged) ?? judged[0]) as (typeof judged)[number];
   const governing = answered(worst);
   const { name, measured, gap, uncertainty } = governing;
   const tooFew = judged.length < needed;
