@@ -313,7 +313,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'too-few-film-readings':
     '{rule} asks for more: {areas:area|areas}, {spots:spot|spots} and {readings:reading|readings} are missing. Until then the film is not accepted.',
   'bare-spot':
-    '{place} has a reading of 0: a bare place, or no reading at all. It counts as it stands; look at it again.',
+    '{place} has a reading of 0, or one below the correction for roughness: a bare place, or no reading at all. It counts as it stands; look at it again.',
   'rule-not-from-standard': '{rule}: {known}. Compare it with the standard before a report rests on it.',
   'film-with-sand-not-measured':
     'An ultrasonic gauge needs a film of one kind through its depth. A layer with sand is measured on a chip or a core.',

@@ -300,3 +300,16 @@ describe('what of a rule is quoted from memory', () => {
     expect(roughnessCorrection(given).basis[0]?.status).toBe('memory');
   });
 });
+
+it('a reading that the correction for roughness takes away is told of like one of 0', () => {
+  const steel = {
+    ...floor,
+    rule: ISO,
+    substrate: 'steel',
+    areas: [{ name: 'beam', spots: mils(20, 0.5, 20, 20, 20) }],
+    correction: q(25, 'um'),
+    coatedArea: q(1, 'm2'),
+  } as const;
+  const text = dryFilmCheck(steel).cautions.map(cautionText);
+  expect(text).toContainEqual(expect.stringMatching(/^beam, spot 2 has a reading of 0, or one below/));
+});
