@@ -132,7 +132,6 @@ export function appearanceCheck(input: AppearanceCheckInput): AppearanceResult {
   const findings = judgeScale(measured, asked, error);
   const governing = worstFinding(findings) as ScaleFinding;
   return {
-    ...governing,
     findings,
     mean: meanOf(measured.map(({ value }) => value)),
     cautions: findings.flatMap((finding): Caution[] => {
@@ -150,5 +149,6 @@ export function appearanceCheck(input: AppearanceCheckInput): AppearanceResult {
       }),
       ...uncertaintyBasis(`inspect.${fn}`, { readingError }, input),
     ],
+    ...governing,
   };
 }

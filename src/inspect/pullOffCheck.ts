@@ -210,7 +210,6 @@ export function pullOffCheck<U extends PressureUnit>(input: PullOffCheckInput<U>
     const byReading = judge(gap, uncertainty, limit_Pa);
     const strength = byReading === 'fails' && test.shares.glue > 0 ? 'undecided' : byReading;
     return {
-      ...test,
       reasons: [
         ...(byReading === 'undecided' ? ['the gauge cannot tell'] : []),
         ...(test.shares.glue > 0 ? ['the glue gave way first'] : []),
@@ -219,6 +218,7 @@ export function pullOffCheck<U extends PressureUnit>(input: PullOffCheckInput<U>
       uncertainty,
       limit: limit_Pa,
       verdict: accepted(strength, test.shares, acceptance, leastShare),
+      ...test,
     };
   });
   const stress = (value_Pa: number) => write(fn, value_Pa, PRESSURE, limit.unit);
@@ -238,9 +238,13 @@ export function pullOffCheck<U extends PressureUnit>(input: PullOffCheckInput<U>
   const tooFew = judged.length < needed;
   const verdict = worstOf([governing.verdict, tooFew ? 'undecided' : 'meets']);
 
-  const about = (code: CautionCode, params: Caution['params']): Caution => ({
+  const about = (
+    code: CautionCode,
+    params: Caution['params'],
+    severity: Caution['severity'] = 'caution',
+  ): Caution => ({
     code,
-    severity: 'caution',
+    severity,
     params,
     ...cited,
   });
@@ -275,7 +279,7 @@ export function pullOffCheck<U extends PressureUnit>(input: PullOffCheckInput<U>
         : []),
       ...(glued.length > 0 ? [about('glue-gave-way', { names: names(glued) })] : []),
       ...(broken.length > 0 ? [about('substrate-broke-first', { names: names(broken) })] : []),
-      { ...about('dolly-under-load', {}), severity: 'danger' },
+      about('dolly-under-load', {}, 'danger'),
       ...(substrate === 'concrete' ? [TEST_DUST] : []),
     ],
     basis: [

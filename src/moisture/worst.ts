@@ -119,14 +119,10 @@ export function worstAssessment<U extends string>(words: WorstWords<U>): WorstAs
   const measured = answer(valueAt(governing));
   const uncertainty = answer(worst.uncertainty);
   const params = { measured, limit, uncertainty, test: governing + 1 };
-  const about = (
-    code: CautionCode,
-    severity: Caution['severity'],
-    more: Caution['params'] = {},
-  ): Caution => ({
+  const about = (code: CautionCode, severity: Caution['severity'], more?: Caution['params']): Caution => ({
     code,
     severity,
-    params: { ...params, ...more },
+    params: Object.assign({}, params, more),
     ...method,
   });
   const plain = (code: CautionCode, more: Caution['params']): Caution => ({
@@ -146,10 +142,8 @@ export function worstAssessment<U extends string>(words: WorstWords<U>): WorstAs
     measured,
     limit,
     gap: answer(base - valueAt(governing)),
-    ...(worst.uncertainty > 0 && { uncertainty }),
     governing,
     usable,
-    ...(testsNeeded !== undefined && { testsNeeded }),
     cautions: [
       ...(verdict === 'fails' ? [about('moisture-over-limit', 'caution')] : []),
       ...(verdict === 'undecided'
@@ -166,6 +160,8 @@ export function worstAssessment<U extends string>(words: WorstWords<U>): WorstAs
       ...words.always,
     ],
     basis: words.basis,
+    ...(worst.uncertainty > 0 && { uncertainty }),
+    ...(testsNeeded !== undefined && { testsNeeded }),
   };
 }
 
