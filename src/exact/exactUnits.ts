@@ -61,9 +61,9 @@ export function decimalOf(value: number, as: 'double' | 'digits'): Decimal {
 
 function measures(): Record<string, Measure<string, string>> {
   return Object.fromEntries(
-    DIMENSIONS.map(({ name, exact }) => [
-      name,
-      name === TEMPERATURE.name ? temperature() : { systems: { all: mapValues(exact, unitOf) } },
+    DIMENSIONS.map(({ kind, exact }) => [
+      kind,
+      kind === TEMPERATURE.kind ? temperature() : { systems: { all: mapValues(exact, unitOf) } },
     ]),
   );
 }

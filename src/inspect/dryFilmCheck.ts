@@ -255,7 +255,7 @@ function readGaugeError(fn: string, input: DryFilmCheckInput): GaugeError {
   let ofReading = false;
   const size = (key: string, given: Length | Share, path: InputPath) => {
     const { base, dimension } = readOneOf(fn, key, given, [LENGTH, SHARE], NOT_NEGATIVE, path);
-    ofReading = dimension.name === SHARE.name;
+    ofReading = dimension.kind === SHARE.kind;
     return base;
   };
   const half = halfWidthOf(readErrorBy(fn, 'gaugeError', input.gaugeError, coverage, size), coverage);

@@ -311,7 +311,7 @@ function readTest(fn: string, test: PullOffTest, i: number): BaseTest {
   const path = ['tests', i];
   const { base, dimension } = readOneOf(fn, 'load', test.load, [FORCE, PRESSURE], POSITIVE, path);
   const area_m2 = dollyArea(read(fn, 'dollyDiameter', test.dollyDiameter, LENGTH, POSITIVE, path));
-  const byStress = dimension.name === PRESSURE.name;
+  const byStress = dimension.kind === PRESSURE.kind;
   if (!byStress && test.scaleDiameter !== undefined) {
     refuse(fn, 'conflict', [...path, 'scaleDiameter'], 'given with a stress only', test.scaleDiameter);
   }

@@ -50,7 +50,7 @@ export const coefficientOfVariation = /* @__PURE__ */ monotone(
     const { readings, unit } = fields(fn, input);
     const first = readList(fn, 'readings', readings, 1)[0] as Quantity;
     const { dimension } = readAny(fn, 0, first, undefined, ['readings']);
-    if (dimension.name === TEMPERATURE.name) {
+    if (dimension.kind === TEMPERATURE.kind) {
       refuse(fn, 'wrong-unit', ['readings', 0], 'of any kind but a temperature', first);
     }
     const values = readReadings(fn, readings, 2, dimension, first.unit);

@@ -76,6 +76,19 @@ describe('two ways to one figure', () => {
     expect(gross.value - marked.value).toBeCloseTo(0.4, 10);
   });
 
+  it('a first coat on brick takes 1.78 times what a later one takes, by the middle of both published rates', () => {
+    const gallons = (low: number, high: number) =>
+      film.coatVolume({
+        area: { value: 900, unit: 'ft2' },
+        spreadRate: between(low, high, 'ft2/usgal', { likely: (low + high) / 2 }),
+        unit: 'usgal',
+        thicknessUnit: 'mil',
+      }).volume.likely.value;
+    // 150 to 300 and 350 to 450 ft² a gallon: army-tm-43-0139.
+    expect(gallons(150, 300) / gallons(350, 450) - 1).toBeCloseTo(400 / 225 - 1, 12);
+    expect(gallons(150, 300) / gallons(350, 450) - 1).toBeCloseTo(0.778, 3);
+  });
+
   it('what was poured on a bay is what its film needed', () => {
     fc.assert(
       fc.property(share, share, share, share, (wet, texture, residue, tools) => {
