@@ -91,8 +91,8 @@ export function readChoice<C extends string>(
 
 /** Words to choose from, for a message; in quotes where one of them has a comma of its own. */
 export function listed(choices: readonly string[]): string {
-  const quoted = choices.some((choice) => choice.includes(','));
-  return choices.map((choice) => (quoted ? `'${choice}'` : choice)).join(', ');
+  const quote = choices.join('').includes(',') ? "'" : '';
+  return quote + choices.join(quote + ', ' + quote) + quote;
 }
 
 /** Reads a word that a table has an entry for. */

@@ -1,5 +1,4 @@
 /** Two functions related to Γ, after the NIST Digital Library of Mathematical Functions (DLMF), chapters 5 and 8. */
-import { remembered } from './remembered.ts';
 
 /** Terms and steps after which a series or a continued fraction counts as settled; none comes near it. */
 export const MOST_STEPS = 100_000;
@@ -16,9 +15,6 @@ export function stirlingRest(x: number): number {
   return (1 / 12 - y * (1 / 360 - y * (1 / 1260 - y * (1 / 1680 - y * (1 / 1188 - (y * 691) / 360360))))) / x;
 }
 
-/** The order of a distribution stays what it is from call to call. */
-const lastStirlingRest = /* @__PURE__ */ remembered(stirlingRest);
-
 /** The regularized incomplete gamma function Q(a, x), for a above 0 and x of 0 or more: by series or by fraction. */
 export function gammaTail(a: number, x: number): number {
   if (x <= 0) return 1;
@@ -26,7 +22,7 @@ export function gammaTail(a: number, x: number): number {
   const away = (x - a) / a;
   const log = away > -0.5 ? Math.log1p(away) : Math.log(x / a);
   // x^a e^(−x) / Γ(a + 1), without the large numbers.
-  const front = Math.exp(-a * (away - log) - lastStirlingRest(a)) / Math.sqrt(2 * Math.PI * a);
+  const front = Math.exp(-a * (away - log) - stirlingRest(a)) / Math.sqrt(2 * Math.PI * a);
   return x < a + 1 ? 1 - front * series(a, x) : front * a * fraction(a, x);
 }
 

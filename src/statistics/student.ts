@@ -2,7 +2,6 @@
 import { MOST_STEPS, SETTLED, stirlingRest } from './gamma.ts';
 import { normalPoint, normalTail } from './normal.ts';
 import { pointOfTail } from './pointOfTail.ts';
-import { remembered } from './remembered.ts';
 
 /** The share of it above t. */
 export function studentTail(t: number, freedom: number | undefined): number {
@@ -51,10 +50,19 @@ function asNormal(t: number, square: number, freedom: number): number {
   return w + (w ** 3 + 3 * w) / (48 * a * a);
 }
 
+/** The ratio of the last call: degrees of freedom stay what they are from call to call. */
+let lastA = 0;
+let lastRatio = 0;
+
 /** Γ(a + ½) / Γ(a). */
-const gammaRatio = /* @__PURE__ */ remembered(
-  (a) => Math.sqrt(a) * Math.exp(a * Math.log1p(0.5 / a) - 0.5 + stirlingRest(a + 0.5) - stirlingRest(a)),
-);
+function gammaRatio(a: number): number {
+  if (a !== lastA) {
+    lastA = a;
+    lastRatio =
+      Math.sqrt(a) * Math.exp(a * Math.log1p(0.5 / a) - 0.5 + stirlingRest(a + 0.5) - stirlingRest(a));
+  }
+  return lastRatio;
+}
 
 /** The continued fraction of the incomplete beta function, DLMF 8.17.22, from the top down (Lentz). */
 function betaFraction(a: number, b: number, x: number): number {
