@@ -172,7 +172,7 @@ describe('look', () => {
   });
 
   it('an error of a haze that was not measured is refused', () => {
-    expect(refusal(polishLevel, { imageClarity: 72, hazeError: 1 })).toBe('missing haze');
+    expect(refusal(polishLevel, { imageClarity: 72, hazeError: 1 })).toBe('conflict hazeError');
   });
 
   it.each([
