@@ -11,7 +11,8 @@ const HEATING_OFF: Caution = {
   code: 'box-heating-off',
   severity: 'note',
   params: { before: { value: 96, unit: 'h' } },
-  ...METHOD,
+  source: 'bs-8203',
+  status: 'memory',
 };
 
 /** One sealed box on the floor. */
