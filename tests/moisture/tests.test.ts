@@ -351,3 +351,13 @@ describe('drying', () => {
     expect(() => time(100, { drying: 'top' })).toThrow(/drying/);
   });
 });
+
+describe('numbers that are whole but for round-off', () => {
+  it('a whole number of areas in square yards asks for no test more', () => {
+    const count = (value: number, method: 'alkalinity' | 'plastic sheet') =>
+      moisture.testCount({ method, floorArea: { value, unit: 'yd2' } }).count;
+    expect(count(55.5555555556, 'plastic sheet')).toBe(1);
+    expect(count(166.666666667, 'alkalinity')).toBe(6);
+    expect(count(55.56, 'plastic sheet')).toBe(2);
+  });
+});
