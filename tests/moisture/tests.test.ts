@@ -360,4 +360,18 @@ describe('numbers that are whole but for round-off', () => {
     expect(count(166.666666667, 'alkalinity')).toBe(6);
     expect(count(55.56, 'plastic sheet')).toBe(2);
   });
+
+  it('a water to cement a hair above 1 is 1', () => {
+    const days = (waterCement: number) =>
+      moisture
+        .dryingTime({
+          slabThickness: inches(4),
+          drying: 'one side',
+          waterCement,
+          below: 'vapour retarder',
+          unit: 'd',
+        })
+        .rules.map(({ time }) => time.value);
+    expect(days(1 + Number.EPSILON)).toEqual(days(1));
+  });
 });
