@@ -321,6 +321,9 @@ describe('bad input', () => {
     const same = { least: C(21), most: { value: 69.8, unit: 'degF' } } as const;
     expect(() => windows(two, { limits: { air: same } })).not.toThrow();
     expect(() => windows(two, { sensitiveFor: undefined })).toThrow(/readings\.0\.sensitiveFor/);
+    for (const none of [null, 0, '']) {
+      expect(() => windows(two, { sensitiveFor: none as never })).toThrow(/: sensitiveFor must be/);
+    }
     expect(() => windows(two, { trend: 'level' as never })).toThrow(/one of falling or steady, rising/);
     expect(() => windows(two, { relativeHumidityError: percent(60) })).toThrow(/relativeHumidityError/);
     const dry = [{ ...margin(0, 5), relativeHumidity: percent(2) }, margin(4, 5)];
