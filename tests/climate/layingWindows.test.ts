@@ -141,6 +141,9 @@ describe('windows', () => {
     const told = windows(day, { changeError: K(3) }).cautions.map(({ code }) => code);
     expect(told).toEqual(['window-on-rising-slab', 'window-on-falling-slab', 'measure-before-laying']);
     expect(() => windows(day, { changeError: K(-1) })).toThrow(/changeError/);
+    const sure = { changeError: { standardUncertainty: K(0.2) }, confidence: percent(95) };
+    const [, uncertainty] = windows(day, sure).basis;
+    expect(uncertainty).toMatchObject({ id: 'uncertainty', inputs: sure });
   });
 
   it('the same temperature read in another unit is no change', () => {
