@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { arithmeticMean } from '../../src/statistics/arithmeticMean.ts';
+import { readingsNeeded } from '../../src/statistics/readingsNeeded.ts';
 import { sampleStandardDeviation } from '../../src/statistics/sampleStandardDeviation.ts';
 import { studentInterval } from '../../src/statistics/studentInterval.ts';
 import { refusal } from '../support/issues.ts';
@@ -71,6 +72,16 @@ describe('readings in mixed units', () => {
       refusal(sampleStandardDeviation, { readings: [q(10, 'degC'), q(1, 'deltaC')], unit: 'deltaC' }),
     ).toBe('wrong-unit readings.1');
   });
+});
+
+it('how many readings a temperature needs is told by its differences', () => {
+  const asked = (unit: string) => ({
+    standardDeviation: q(1.2, unit),
+    halfWidth: q(0.8, unit),
+    confidence: q(95, '%'),
+  });
+  expect(readingsNeeded(asked('deltaC'))).toMatchObject({ count: 12 });
+  expect(refusal(readingsNeeded, asked('degC'))).toBe('wrong-unit standardDeviation');
 });
 
 it('equal readings do not deviate', () => {
