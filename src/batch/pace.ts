@@ -89,8 +89,6 @@ const MIXING_REMEDIES: readonly Remedy[] = [
   'slower hardener by the instructions',
 ];
 
-/** Any of them helps; the first cost least. */
-
 /** What can be done about a batch of this cycle, nothing where it fits, and the cautions of mixing it. */
 export function batchCautions(
   fn: string,

@@ -182,8 +182,11 @@ export function dryingTime<U extends TimeUnit>(input: DryingTimeInput<U>): Dryin
     slab_m:
       read(fn, 'slabThickness', slabThickness, LENGTH, SLAB) *
       (readKey(fn, 'drying', drying, DEPTH_SHARE) === 'both sides' ? 0.5 : 1),
+    // The limit has room for round-off, the series of laboratory slabs has none.
     waterCement:
-      waterCement === undefined ? undefined : readNumber(fn, 'waterCement', waterCement, WATER_CEMENT),
+      waterCement === undefined
+        ? undefined
+        : Math.min(1, readNumber(fn, 'waterCement', waterCement, WATER_CEMENT)),
     below: below === undefined ? undefined : readKey(fn, 'below', below, BELOW),
   };
   const rules = RULES.flatMap(({ words, time_s, ...cited }): DryingRule<U>[] => {

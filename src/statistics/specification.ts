@@ -51,7 +51,7 @@ export function readSpecification(fn: string, given: Specification): BaseSpecifi
   }
   const [first, second] = ends;
   if (!first) return refuse(fn, 'missing', ['least'], 'there, or most', undefined);
-  if (second && first.base > second.base) {
+  if (second && first.base - second.base > 1e-12 * first.scale) {
     refuse(fn, 'conflict', ['least'], 'at or below most', given.least);
   }
   const { base, dimension, step, uncertainty } = reading;

@@ -362,3 +362,27 @@ describe('drying', () => {
     expect(() => time(100, { drying: 'top' })).toThrow(/drying/);
   });
 });
+
+describe('numbers that are whole but for round-off', () => {
+  it('a whole number of areas in square yards asks for no test more', () => {
+    const count = (value: number, method: 'alkalinity' | 'plastic sheet') =>
+      moisture.testCount({ method, floorArea: { value, unit: 'yd2' } }).count;
+    expect(count(55.5555555556, 'plastic sheet')).toBe(1);
+    expect(count(166.666666667, 'alkalinity')).toBe(6);
+    expect(count(55.56, 'plastic sheet')).toBe(2);
+  });
+
+  it('a water to cement a hair above 1 is 1', () => {
+    const days = (waterCement: number) =>
+      moisture
+        .dryingTime({
+          slabThickness: inches(4),
+          drying: 'one side',
+          waterCement,
+          below: 'vapour retarder',
+          unit: 'd',
+        })
+        .rules.map(({ time }) => time.value);
+    expect(days(1 + Number.EPSILON)).toEqual(days(1));
+  });
+});

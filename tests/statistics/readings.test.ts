@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { arithmeticMean } from '../../src/statistics/arithmeticMean.ts';
 import type { Quantity } from '../../src/core/quantity.ts';
 import { lagOneAutocorrelation } from '../../src/statistics/lagOneAutocorrelation.ts';
+import { readingsNeeded } from '../../src/statistics/readingsNeeded.ts';
 import { sampleStandardDeviation } from '../../src/statistics/sampleStandardDeviation.ts';
 import { studentInterval } from '../../src/statistics/studentInterval.ts';
 import { convert } from '../../src/units/convert.ts';
@@ -120,6 +121,16 @@ describe('readings in mixed units', () => {
       refusal(sampleStandardDeviation, { readings: [q(10, 'degC'), q(1, 'deltaC')], unit: 'deltaC' }),
     ).toBe('wrong-unit readings.1');
   });
+});
+
+it('how many readings a temperature needs is told by its differences', () => {
+  const asked = (unit: string) => ({
+    standardDeviation: q(1.2, unit),
+    halfWidth: q(0.8, unit),
+    confidence: q(95, '%'),
+  });
+  expect(readingsNeeded(asked('deltaC'))).toMatchObject({ count: 12 });
+  expect(refusal(readingsNeeded, asked('degC'))).toBe('wrong-unit standardDeviation');
 });
 
 it('equal readings do not deviate', () => {
