@@ -1,4 +1,4 @@
-import { judge, type Assessment } from '../core/assessment.ts';
+import { judge, VERDICTS, type Assessment, type Verdict } from '../core/assessment.ts';
 import { basis } from '../core/basis.ts';
 import type { Caution } from '../core/caution.ts';
 import { SHARE, VOLUME } from '../core/dimensions.ts';
@@ -37,9 +37,12 @@ export interface CheckRatioInput<U extends ShareUnit = ShareUnit> extends Confid
   readonly unit: U;
 }
 
-/** A ratio judged, with the part that is furthest off. */
+/** A ratio judged, by the part with the worst verdict. */
 export interface RatioAssessment<U extends ShareUnit = ShareUnit> extends Assessment<U> {
-  /** The part that is furthest off against the first; `measured` is of it, below 0 where it is short. */
+  /**
+   * The part with the worst verdict, of several with the same the one furthest off against the first; `measured` is of
+   * it, below 0 where it is short.
+   */
   readonly part: string;
 }
 
@@ -58,7 +61,7 @@ export interface RatioAssessment<U extends ShareUnit = ShareUnit> extends Assess
  * No published figure: it is the definition of a ratio.
  * @source definition
  * @param input - What was used, ratio, tolerance and the unit wanted.
- * @returns The verdict for the part that is furthest off, with its uncertainty.
+ * @returns The worst verdict of all parts, with the part it belongs to and its uncertainty.
  * @throws An `InputError` that names the field.
  * @example
  * ```ts
@@ -94,10 +97,13 @@ export function checkRatio<U extends ShareUnit>(input: CheckRatioInput<U>): Rati
     refuse(fn, 'conflict', ['used'], `a reading of ${first.part} larger than its error`, used);
   }
   const worst = others
-    .map((other) => ({ part: other.part, ...ratioOff(other, first, coverage) }))
-    .reduce((most, next) => (Math.abs(next.off) > Math.abs(most.off) ? next : most));
-  const gap = tolerance - Math.abs(worst.off);
-  const verdict = judge(gap, worst.uncertainty, 1);
+    .map((other): JudgedPart => {
+      const { off, uncertainty } = ratioOff(other, first, coverage);
+      const gap = tolerance - Math.abs(off);
+      return { part: other.part, off, uncertainty, gap, verdict: judge(gap, uncertainty, 1) };
+    })
+    .reduce((most, next) => (isWorse(next, most) ? next : most));
+  const { gap, verdict } = worst;
   const share = (value: number) => write(fn, value, SHARE, unit);
   const percent = (value: number) => write(fn, value, SHARE, '%');
   const caution: Caution = {
@@ -132,6 +138,21 @@ export function checkRatio<U extends ShareUnit>(input: CheckRatioInput<U>): Rati
       ),
     ],
   };
+}
+
+/** One part against the first, as shares. */
+interface JudgedPart {
+  readonly part: string;
+  readonly off: number;
+  readonly uncertainty: number;
+  readonly gap: number;
+  readonly verdict: Verdict;
+}
+
+/** A part further off with a good reading does not hide one that nobody can tell of. */
+function isWorse(one: JudgedPart, other: JudgedPart): boolean {
+  const rank = VERDICTS.indexOf(one.verdict) - VERDICTS.indexOf(other.verdict);
+  return rank > 0 || (rank === 0 && Math.abs(one.off) > Math.abs(other.off));
 }
 
 /** Reads what was used of each part, in the order of the ratio. */

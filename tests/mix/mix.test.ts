@@ -589,3 +589,29 @@ it('a graduated batch pours whole lines and no more than the largest', () => {
     { seed: 9 },
   );
 });
+
+describe('a ratio of three parts', () => {
+  const used = (name: string, volume: number, readingError: number) => ({
+    name,
+    volume: q(volume, 'l'),
+    readingError: q(readingError, 'ml'),
+  });
+  const judged = (...others: ReturnType<typeof used>[]) =>
+    checkRatio({
+      used: [used('A', 1, 0), ...others],
+      parts: ['A', 'B', 'C'].map((name) => ({ name, parts: 1 })),
+      ratioTolerance: q(3, '%'),
+      unit: '%',
+    });
+
+  it('is undecided where one part is, though another is further off and meets', () => {
+    const check = judged(used('B', 1.025, 1), used('C', 1.024, 50));
+    expect([check.verdict, check.part]).toEqual(['undecided', 'C']);
+    expect(check.cautions).toMatchObject([{ code: 'mix-ratio-undecided', params: { part: 'C' } }]);
+  });
+
+  it('fails where one part does, though another is further off and nobody can tell', () => {
+    const check = judged(used('B', 1.032, 50), used('C', 0.969, 0));
+    expect([check.verdict, check.part]).toEqual(['fails', 'C']);
+  });
+});
