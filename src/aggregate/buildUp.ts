@@ -4,7 +4,7 @@ import { DENSITY, LENGTH, MASS_PER_AREA, SHARE } from '../core/dimensions.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import type { Density, Length, MassPerArea, Quantity } from '../core/quantity.ts';
 import { readRange, type BaseRange, type Range, type Ranged } from '../core/range.ts';
-import { fields, read, refuse, write } from '../core/read.ts';
+import { fields, read, readOptional, refuse, write } from '../core/read.ts';
 import { readObjects, readTextOr } from '../core/readPlain.ts';
 import type { LengthUnit } from '../core/unitCodes.ts';
 
@@ -93,8 +93,8 @@ export function buildUp<U extends LengthUnit>(input: BuildUpInput<U>): BuildUp<U
     high: length(high),
   });
   const thickness = range(total_m);
-  const reached =
-    nominal && (total_m.likely ?? total_m.low) / read('buildUp', 'nominal', nominal, LENGTH, POSITIVE);
+  const nominal_m = readOptional('buildUp', 'nominal', nominal, LENGTH, POSITIVE);
+  const reached = nominal_m && (total_m.likely ?? total_m.low) / nominal_m;
   return {
     thickness,
     layers: read_m.map(({ name, thickness_m }) => ({ name, thickness: range(thickness_m) })),

@@ -323,3 +323,12 @@ describe('what cannot be', () => {
     expect(result.ok ? undefined : [result.issues[0].code, result.issues[0].path.join('.')]).toEqual(issue);
   });
 });
+
+it.each([null, 0, ''])('a nominal thickness of %j is refused and not taken for nothing', (nominal) => {
+  const floor = { layers: [{ dryThickness: um(500) }], nominal, unit: 'um' };
+  const result = attempt(aggregate.buildUp, floor as never);
+  expect(result.ok ? undefined : result.issues[0]).toMatchObject({
+    code: 'not-a-quantity',
+    path: ['nominal'],
+  });
+});
