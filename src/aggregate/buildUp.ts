@@ -52,7 +52,8 @@ export interface BuildUp<U extends LengthUnit = LengthUnit> {
  * d = \sum_i \left( d_i + \frac{m_i}{\rho_i} \right)
  * ```
  * @units lengths, masses per area, densities; answers lengths and a share.
- * @validRange at least one layer, each with a film, or sand and its density; all above 0. Voids between the grains are
+ * @validRange at least one layer, each with a film of 0 or more, or sand and its density,
+ * both above 0. Voids between the grains are
  * filled by the resin of some layer.
  * @accuracy Exact up to round-off: relative error below 1e-15 for each layer.
  * @source definition
@@ -128,9 +129,6 @@ function plus(one: BaseRange, other: BaseRange): BaseRange {
 /** One layer in metres. */
 function readLayer(layer: BuildUpLayer, i: number): { name: string; thickness_m: BaseRange } {
   const path = ['layers', i];
-  if (typeof layer !== 'object' || (layer as unknown) === null) {
-    refuse('buildUp', 'wrong-type', path, 'a layer as an object', layer);
-  }
   const { name, dryThickness, retained, solidDensity } = layer;
   const none: BaseRange = { low: 0, likely: 0, high: 0 };
   if (dryThickness === undefined && retained === undefined) {
