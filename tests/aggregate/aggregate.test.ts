@@ -332,3 +332,9 @@ it.each([null, 0, ''])('a nominal thickness of %j is refused and not taken for n
     path: ['nominal'],
   });
 });
+
+it('a scale taken as exact leaves no uncertainty of round-off', () => {
+  const dry = { wetMass: kg(0.5), dryMass: kg(0.4982), limit: pct(0.2) };
+  expect(aggregate.sandDryness(dry)).not.toHaveProperty('uncertainty');
+  expect(aggregate.sandDryness({ ...dry, scaleError: kg(0) })).not.toHaveProperty('uncertainty');
+});
