@@ -65,7 +65,7 @@ export function sandDryness(input: SandDrynessInput): Assessment<ShareUnit> {
   const wet_kg = read('sandDryness', 'wetMass', wetMass, MASS, NOT_NEGATIVE);
   const dry_kg = read('sandDryness', 'dryMass', dryMass, MASS, NOT_NEGATIVE);
   const error = readError('sandDryness', 'scaleError', scaleError, coverage, MASS, NOT_NEGATIVE);
-  if (error.bound >= dry_kg) {
+  if (error.bound >= dry_kg * (1 - 1e-12)) {
     refuse('sandDryness', 'conflict', ['scaleError'], 'smaller than the dry mass', scaleError);
   }
   const moisture = read('sandDryness', 'wetMass', measured, SHARE, NOT_NEGATIVE);

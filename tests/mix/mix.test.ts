@@ -615,3 +615,26 @@ describe('a ratio of three parts', () => {
     expect([check.verdict, check.part]).toEqual(['fails', 'C']);
   });
 });
+
+it.each([7.3, 14.6, 29.2, 532.9])(
+  'an error as large as a reading of %d ml is refused in whatever unit',
+  (ml) => {
+    const [volume, error] = [q(ml / 1000, 'l'), q(ml, 'ml')];
+    const amounts = [
+      { name: 'A', amount: volume },
+      { name: 'B', amount: volume },
+    ];
+    const reading = { amounts, readingError: error, unit: '%' };
+    expect(refusal(readingRatioError, reading)).toBe('conflict readingError');
+    const check = {
+      used: [
+        { name: 'A', volume, readingError: error },
+        { name: 'B', volume },
+      ],
+      parts: ['A', 'B'].map((name) => ({ name, parts: 1 })),
+      ratioTolerance: q(1, '%'),
+      unit: '%',
+    };
+    expect(refusal(checkRatio, check)).toBe('conflict used');
+  },
+);
