@@ -638,3 +638,13 @@ it.each([7.3, 14.6, 29.2, 532.9])(
     expect(refusal(checkRatio, check)).toBe('conflict used');
   },
 );
+
+it('an addition of 0 is 0, whatever rounding leaves of the parts', () => {
+  const answer = batchWithAdditions({
+    total: q(1, 'l'),
+    parts: ['A', 'B', 'C', 'D', 'E', 'F'].map((name) => ({ name, parts: 1, density })),
+    additions: [{ name: 'pigment', density, byMass: q(0, '%') }],
+    units: { volume: 'l', mass: 'kg' },
+  });
+  expect(answer.additions).toMatchObject([{ volume: { value: 0 }, mass: { value: 0 } }]);
+});
