@@ -648,3 +648,19 @@ it('an addition of 0 is 0, whatever rounding leaves of the parts', () => {
   });
   expect(answer.additions).toMatchObject([{ volume: { value: 0 }, mass: { value: 0 } }]);
 });
+
+it('cans in ratio leave nothing over in another unit either', () => {
+  const kit = usablePartKit({
+    onHand: [
+      { name: 'A', volume: q(3, 'impgal') },
+      { name: 'B', volume: q(1, 'impgal') },
+    ],
+    parts: [
+      { name: 'A', parts: 3 },
+      { name: 'B', parts: 1 },
+    ],
+    unit: 'usgal',
+  });
+  expect(kit.left.map(({ volume }) => volume.value)).toEqual([0, 0]);
+  expect(kit.cautions).toEqual([]);
+});
