@@ -249,3 +249,10 @@ describe('nothing left, in whatever unit', () => {
     }
   });
 });
+
+it('a caution holds a copy of the thickness and not the one that came in', () => {
+  const thickness = { value: 45, unit: 'mil' as const };
+  const [caution] = film.surfaceProfile({ thickness }).cautions;
+  expect(caution?.params).toEqual({ thickness });
+  expect(caution?.params.thickness).not.toBe(thickness);
+});
