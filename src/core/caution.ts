@@ -135,6 +135,7 @@ export type CautionCode =
   | 'dolly-under-load'
   | 'slippery-place'
   | 'slip-undecided'
+  | 'slip-class-undecided'
   | 'slip-of-that-day'
   | 'slip-limit-of-document'
   | 'pull-is-no-method'
@@ -142,6 +143,7 @@ export type CautionCode =
   | 'haze-of-low-gloss'
   | 'polish-before-guard'
   | 'exposure-between-classes'
+  | 'class-undecided'
   | 'appearance-not-within-limit'
   | 'appearance-undecided'
   // batch

@@ -86,7 +86,13 @@ export function readChoice<C extends string>(
 ): C {
   if (choices.includes(value as C)) return value as C;
   const code = value === undefined ? 'missing' : typeof value === 'string' ? 'out-of-range' : 'wrong-type';
-  return refuse(fn, code, [...path, key], `one of ${choices.join(', ')}`, value);
+  return refuse(fn, code, [...path, key], `one of ${listed(choices)}`, value);
+}
+
+/** Words to choose from, for a message; in quotes where one of them has a comma of its own. */
+export function listed(choices: readonly string[]): string {
+  const quote = choices.join('').includes(',') ? "'" : '';
+  return quote + choices.join(quote + ', ' + quote) + quote;
 }
 
 /** Reads a word that a table has an entry for. */

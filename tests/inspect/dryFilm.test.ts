@@ -1,7 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { LengthUnit } from '../../src/core/index.ts';
-import { dryFilmCheck, filmRuleLimits, filmSamplingPlan, type FilmRule } from '../../src/inspect/index.ts';
+import {
+  dryFilmCheck,
+  filmRuleLimits,
+  filmSamplingPlan,
+  roughnessCorrection,
+  type FilmRule,
+} from '../../src/inspect/index.ts';
 import { cautionText } from '../../src/messages/index.ts';
 import { convert } from '../../src/units/index.ts';
 import { refusal } from '../support/issues.ts';
@@ -259,4 +265,51 @@ describe('limits', () => {
     // One of five is a fifth; one of ten would meet.
     expect(low([...nine.slice(5), 300])?.verdict).toBe('undecided');
   });
+});
+
+describe('what of a rule is quoted from memory', () => {
+  const marked = (rule: FilmRule, substrate: 'steel' | 'concrete') => {
+    const film = { rule, substrate, specified: { least: q(100, 'um'), most: q(500, 'um') } };
+    const coatedArea = q(9, 'm2');
+    const [limits] = filmRuleLimits({ ...film, unit: 'um' }).basis;
+    const [plan] = filmSamplingPlan({ rule, substrate, coatedArea }).basis;
+    const areas = [{ name: 'bay', spots: [[q(200, 'um')]] }];
+    const [verdict] = dryFilmCheck({ ...film, coatedArea, areas, unit: 'um' }).basis;
+    return [limits, plan, verdict].map((entry) => entry?.status);
+  };
+
+  it.each([
+    [
+      'a row of limits',
+      { rule: 'SSPC-PA 2:2015', level: 1, areasIn: 'ft2' },
+      'steel',
+      ['memory', undefined, 'memory'],
+    ],
+    ['a row out of a restatement', PA9, 'concrete', [undefined, undefined, undefined]],
+    ['the counting', ISO, 'steel', [undefined, 'memory', 'memory']],
+    ['the criteria', IMO, 'steel', ['memory', undefined, 'memory']],
+  ] as const)(
+    '%s is marked in the basis of limits, of plan and of verdict',
+    (_, rule, substrate, expected) => {
+      expect(marked(rule, substrate)).toEqual(expected);
+    },
+  );
+
+  it('and so are the corrections for roughness', () => {
+    const given = { reading: q(185, 'um'), substrate: 'steel', roughness: 'fine', unit: 'um' } as const;
+    expect(roughnessCorrection(given).basis[0]?.status).toBe('memory');
+  });
+});
+
+it('a reading that the correction for roughness takes away is told of like one of 0', () => {
+  const steel = {
+    ...floor,
+    rule: ISO,
+    substrate: 'steel',
+    areas: [{ name: 'beam', spots: mils(20, 0.5, 20, 20, 20) }],
+    correction: q(25, 'um'),
+    coatedArea: q(1, 'm2'),
+  } as const;
+  const text = dryFilmCheck(steel).cautions.map(cautionText);
+  expect(text).toContainEqual(expect.stringMatching(/^beam, spot 2 has a reading of 0, or one below/));
 });
