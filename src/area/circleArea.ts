@@ -23,7 +23,7 @@ export interface CircleAreaInput<U extends AreaUnit = AreaUnit> {
  * @units length; answers area.
  * @validRange diameter above 0.
  * @monotone diameter +
- * @accuracy Exact up to round-off: relative error below 1e-15.
+ * @accuracy Exact up to round-off: relative error below 6e-16.
  * @source machinery-handbook-31
  * @param input - Diameter and the unit wanted.
  * @returns The area in `input.unit`, not rounded.

@@ -25,7 +25,7 @@ export interface FallHeightInput<U extends LengthUnit = LengthUnit> {
  * @units share, length; answers length.
  * @validRange slope 0 or more, run above 0, measured in plan along the way that the water takes.
  * @monotone slope +, run +
- * @accuracy Exact up to round-off: relative error below 8e-16.
+ * @accuracy Exact up to round-off: relative error below 5e-16.
  * @source definition
  * @param input - Slope, run and the unit wanted.
  * @returns The fall in `input.unit`, not rounded.

@@ -25,7 +25,7 @@ export interface RectangleAreaInput<U extends AreaUnit = AreaUnit> {
  * @units lengths; answers area.
  * @validRange length and width above 0. A room that is not square in its corners is a `quadrilateralArea`.
  * @monotone length +, width +
- * @accuracy Exact up to round-off: relative error below 8e-16.
+ * @accuracy Exact up to round-off: relative error below 5e-16.
  * @source definition
  * @param input - The sides and the unit wanted.
  * @returns The area in `input.unit`, not rounded.

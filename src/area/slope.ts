@@ -25,7 +25,7 @@ export interface SlopeInput<U extends ShareUnit = ShareUnit> {
  * @units lengths; answers share.
  * @validRange rise 0 or more, run above 0, measured level. 1/4 in a foot is 2.0833 %, 1 in 8 is 12.5 %.
  * @monotone rise +, run -
- * @accuracy Exact up to round-off: relative error below 8e-16.
+ * @accuracy Exact up to round-off: relative error below 5e-16.
  * @source definition
  * @param input - Rise, run and the unit wanted.
  * @returns The slope in `input.unit`, not rounded.

@@ -25,7 +25,7 @@ export interface TriangleAreaInput<U extends AreaUnit = AreaUnit> {
  * @units lengths; answers area.
  * @validRange base and height above 0, measured at right angles to each other.
  * @monotone base +, height +
- * @accuracy Exact up to round-off: relative error below 8e-16.
+ * @accuracy Exact up to round-off: relative error below 5e-16.
  * @source definition
  * @param input - Side, height and the unit wanted.
  * @returns The area in `input.unit`, not rounded.

@@ -25,7 +25,7 @@ export interface DryThicknessInput<U extends LengthUnit = LengthUnit> {
  * @units length, share; answers length.
  * @validRange wetThickness above 0; solidsByVolume above 0 % and up to 100 %.
  * @monotone wetThickness +, solidsByVolume +
- * @accuracy Exact up to round-off: relative error below 8e-16. Shrinkage on cure is not in it.
+ * @accuracy Exact up to round-off: relative error below 5e-16. Shrinkage on cure is not in it.
  * @source ufc-3-190-06
  * @param input - Wet film, solids by volume and the unit wanted.
  * @returns The dry film in `input.unit`, not rounded.

@@ -26,7 +26,7 @@ export interface ProfileDepthInput<U extends LengthUnit = LengthUnit> {
  * @validRange peakToValley 0 or more; emptyShare above 0 % and up to 100 %. An even sawtooth is half empty; a real
  * floor is what a sand patch or a test square says.
  * @monotone peakToValley +, emptyShare +
- * @accuracy Exact up to round-off: relative error below 8e-16. The share is a guess unless it was measured.
+ * @accuracy Exact up to round-off: relative error below 5e-16. The share is a guess unless it was measured.
  * @source common-practice
  * @param input - Height, share and the unit wanted.
  * @returns The mean depth to be filled in `input.unit`, not rounded.

@@ -26,7 +26,7 @@ export interface TheoreticalSpreadRateInput<U extends SpreadRateUnit = SpreadRat
  * @validRange dryThickness above 0; solidsByVolume above 0 % and up to 100 %. A figure without losses: see
  * `practicalSpreadRate`.
  * @monotone dryThickness -, solidsByVolume +
- * @accuracy Exact up to round-off: relative error below 8e-16.
+ * @accuracy Exact up to round-off: relative error below 6e-16.
  * @source pcrc-coverage-2003
  * @param input - Dry film, solids and the unit wanted.
  * @returns The spread rate in `input.unit`, not rounded.

@@ -25,7 +25,7 @@ export interface WetThicknessForDryInput<U extends LengthUnit = LengthUnit> {
  * @units length, share; answers length.
  * @validRange dryThickness above 0; solidsByVolume above 0 % and up to 100 %.
  * @monotone dryThickness +, solidsByVolume -
- * @accuracy Exact up to round-off: relative error below 8e-16. Shrinkage on cure is not in it.
+ * @accuracy Exact up to round-off: relative error below 5e-16. Shrinkage on cure is not in it.
  * @source ufc-3-190-06
  * @param input - Dry film, solids by volume and the unit wanted.
  * @returns The wet film in `input.unit`, not rounded.
