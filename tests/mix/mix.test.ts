@@ -664,3 +664,12 @@ it('cans in ratio leave nothing over in another unit either', () => {
   expect(kit.left.map(({ volume }) => volume.value)).toEqual([0, 0]);
   expect(kit.cautions).toEqual([]);
 });
+
+it('an isocyanate lighter than its group is refused: its prepolymer would be more than all NCO', () => {
+  const of = (equivalentWeight: number) => ({
+    mass: q(1, 'kg'),
+    equivalentWeight: q(equivalentWeight, 'g/eq'),
+  });
+  const input = { isocyanates: [of(125), of(10)], polyols: [of(1000)], unit: '%' };
+  expect(refusal(prepolymerContent, input)).toBe('out-of-range isocyanates.1.equivalentWeight');
+});
