@@ -492,3 +492,13 @@ describe('the two temperatures of a recoat window', () => {
     expect(refusal(recoatWindow, window(q(22, 'degC'), q(71.6, 'degF')))).toBe('');
   });
 });
+
+it('the heat of a filler without its share is refused and not left out of the sum', () => {
+  const input = {
+    heat: q(400, 'J/g'),
+    specificHeat: q(2, 'J/g/K'),
+    fillerSpecificHeat: q(0.8, 'J/g/K'),
+    unit: 'deltaC',
+  };
+  expect(refusal(adiabaticRise, input)).toBe('missing fillerShare');
+});
