@@ -4,6 +4,7 @@ import {
   batchWithAdditions,
   blendEquivalentWeight,
   checkRatio,
+  gelPoint,
   graduatedBatch,
   isocyanateContent,
   isocyanateEquivalentWeight,
@@ -672,4 +673,18 @@ it('an isocyanate lighter than its group is refused: its prepolymer would be mor
   });
   const input = { isocyanates: [of(125), of(10)], polyols: [of(1000)], unit: '%' };
   expect(refusal(prepolymerContent, input)).toBe('out-of-range isocyanates.1.equivalentWeight');
+});
+
+it('molecules with too few groups gel at no ratio, and no ends of one are named', () => {
+  const input = { resinFunctionality: 1.9, hardenerFunctionality: 2, index: q(100, '%'), unit: '%' as const };
+  const answer = gelPoint(input);
+  expect(answer).not.toHaveProperty('leastIndex');
+  expect(answer).not.toHaveProperty('mostIndex');
+  expect(answer.cautions).toMatchObject([
+    { code: 'gels-at-no-ratio', params: { resinFunctionality: 1.9, hardenerFunctionality: 2 } },
+  ]);
+  expect(gelPoint({ ...input, resinFunctionality: 2 })).toMatchObject({
+    gels: true,
+    leastIndex: q(100, '%'),
+  });
 });
