@@ -47,6 +47,7 @@ export type CautionCode =
   | 'resin-left-over'
   | 'hardener-left-over'
   | 'never-gels'
+  | 'gels-at-no-ratio'
   | 'mix-off-ratio'
   | 'mix-ratio-undecided'
   | 'water-foams-isocyanate'

@@ -149,6 +149,8 @@ export const en: Readonly<Record<CautionCode, string>> = {
     '{share} of the reactive groups of the hardener find no partner however long it cures: too much of it leaves a soft film that takes up water. Mix in the ratio of the instructions, which may ask for an excess on purpose.',
   'never-gels':
     'At this ratio the mix never becomes solid. It gels between {leastIndex} and {mostIndex} only. Do not lay it: what lies already stays wet, harms skin and has to be taken up.',
+  'gels-at-no-ratio':
+    'With {resinFunctionality} groups on a molecule of the resin and {hardenerFunctionality} on one of the hardener the mix becomes solid at no ratio. Do not lay it: what lies already stays wet, harms skin and has to be taken up.',
   'mix-off-ratio':
     '{part} is off ratio by {off}; the instructions allow {tolerance}. Such a mix stays soft or brittle and keeps parts that harm skin: do not lay it, and look for what lies already before it is coated over.',
   'mix-ratio-undecided':

@@ -93,7 +93,7 @@ export function checkRatio<U extends ShareUnit>(input: CheckRatioInput<U>): Rati
     weight: ratio.weights[i]?.toNumber() ?? 1,
   }));
   if (!first || others.length === 0) return refuse(fn, 'out-of-range', ['parts'], 'two parts or more', parts);
-  if (first.error.bound >= first.amount) {
+  if (first.error.bound >= first.amount * (1 - 1e-12)) {
     refuse(fn, 'conflict', ['used'], `a reading of ${first.part} larger than its error`, used);
   }
   const worst = decisive(

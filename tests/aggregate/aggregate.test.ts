@@ -323,3 +323,18 @@ describe('what cannot be', () => {
     expect(result.ok ? undefined : [result.issues[0].code, result.issues[0].path.join('.')]).toEqual(issue);
   });
 });
+
+it.each([null, 0, ''])('a nominal thickness of %j is refused and not taken for nothing', (nominal) => {
+  const floor = { layers: [{ dryThickness: um(500) }], nominal, unit: 'um' };
+  const result = attempt(aggregate.buildUp, floor as never);
+  expect(result.ok ? undefined : result.issues[0]).toMatchObject({
+    code: 'not-a-quantity',
+    path: ['nominal'],
+  });
+});
+
+it('a scale taken as exact leaves no uncertainty of round-off', () => {
+  const dry = { wetMass: kg(0.5), dryMass: kg(0.4982), limit: pct(0.2) };
+  expect(aggregate.sandDryness(dry)).not.toHaveProperty('uncertainty');
+  expect(aggregate.sandDryness({ ...dry, scaleError: kg(0) })).not.toHaveProperty('uncertainty');
+});

@@ -230,3 +230,29 @@ describe('answers that are ranges', () => {
     expect(thick.fit).toBeUndefined();
   });
 });
+
+describe('nothing left, in whatever unit', () => {
+  it.each([7.3, 14.6, 29.2, 532.9])('%d ml poured and as much held back or left over is no film', (ml) => {
+    const [volume, same] = [
+      { value: ml / 1000, unit: 'l' },
+      { value: ml, unit: 'ml' },
+    ];
+    const area = { value: 1, unit: 'm2' };
+    for (const [one, other] of [
+      [volume, same],
+      [same, volume],
+    ]) {
+      const applied = { volume: one, area, toolLoad: other, unit: 'mm' };
+      expect(issueOf(film.appliedThickness, applied)).toEqual(['conflict', 'volume']);
+      const square = { area, mixed: one, leftOver: other, unit: 'm2/l' };
+      expect(issueOf(film.testSquare, square)).toEqual(['conflict', 'leftOver']);
+    }
+  });
+});
+
+it('a caution holds a copy of the thickness and not the one that came in', () => {
+  const thickness = { value: 45, unit: 'mil' as const };
+  const [caution] = film.surfaceProfile({ thickness }).cautions;
+  expect(caution?.params).toEqual({ thickness });
+  expect(caution?.params.thickness).not.toBe(thickness);
+});
