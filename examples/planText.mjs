@@ -118,7 +118,13 @@ function clockLines({ batches, stagger, pacedBy, duration }) {
     ...day(batches[0].start),
     line('  all down after', q(duration), 'batch.batchClock'),
     ...marks.map((one) =>
-      line(`  fill ${one.name} up to`, `${mark(one.mark)}${ratio(one)}`, 'mix.pailMarks'),
+      one.tooCoarse
+        ? line(
+            `  no mark for ${one.name}`,
+            `steps of ${q(one.mark.step)} are too coarse for it`,
+            'mix.pailMarks',
+          )
+        : line(`  fill ${one.name} up to`, `${mark(one.mark)}${ratio(one)}`, 'mix.pailMarks'),
     ),
     '    no.  start      pour by    down by    discard    volume          area            parts   [batch.batchClock]',
     ...batches.map((batch) =>

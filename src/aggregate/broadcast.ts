@@ -99,7 +99,7 @@ export function broadcast<U extends MassUnit, T extends LengthUnit>(
   const { retained, retainedShare, screenLoss, unit, thicknessUnit } = fields('broadcast', input);
   readUnit('broadcast', 'thicknessUnit', thicknessUnit, LENGTH);
   if (retained !== undefined && retainedShare !== undefined) {
-    refuse('broadcast', 'conflict', ['retainedShare'], 'left out beside retained', retainedShare);
+    refuse('broadcast', 'conflict', ['retainedShare'], 'nothing beside retained', retainedShare);
   }
   checkKept(input);
   const given = withMiddles(input);

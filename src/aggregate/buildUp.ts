@@ -132,7 +132,13 @@ function readLayer(layer: BuildUpLayer, i: number): { name: string; thickness_m:
   const { name, dryThickness, retained, solidDensity } = layer;
   const none: BaseRange = { low: 0, likely: 0, high: 0 };
   if (dryThickness === undefined && retained === undefined) {
-    refuse('buildUp', 'missing', [...path, 'dryThickness'], 'given, or retained', dryThickness);
+    refuse(
+      'buildUp',
+      'missing',
+      [...path, 'dryThickness'],
+      'a length, or retained in its place',
+      dryThickness,
+    );
   }
   const film_m =
     dryThickness === undefined
@@ -140,7 +146,7 @@ function readLayer(layer: BuildUpLayer, i: number): { name: string; thickness_m:
       : readRange('buildUp', 'dryThickness', dryThickness, LENGTH, NOT_NEGATIVE, path);
   if (retained === undefined) {
     if (solidDensity !== undefined) {
-      refuse('buildUp', 'conflict', [...path, 'solidDensity'], 'given with retained only', solidDensity);
+      refuse('buildUp', 'conflict', [...path, 'solidDensity'], 'nothing without retained', solidDensity);
     }
     return { name: readTextOr('', 'buildUp', 'name', name, path), thickness_m: film_m };
   }

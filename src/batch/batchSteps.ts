@@ -7,14 +7,21 @@ import type { InputPath } from '../core/InputError.ts';
 import { ANY, NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import type { Quantity } from '../core/quantity.ts';
 import { fields, read } from '../core/read.ts';
-import { readCount, readObjects, readName, readObject } from '../core/readPlain.ts';
+import { readCount, readFlag, readObjects, readName, readObject } from '../core/readPlain.ts';
 import type { PailMark, RatioOff } from '../mix/pailMarks.ts';
 import type { PartVolume } from '../mix/parts.ts';
 import type { ClockBatch, ClockTime } from './batchClock.ts';
 
 /** What is done with a batch, in order: measured or filled up to a mark, mixed, left to stand, poured, down, discarded. */
 export type BatchStepCode =
-  'measure' | 'fill-to-mark' | 'mix' | 'stand-until' | 'pour-by' | 'down-by' | 'discard-at';
+  | 'measure'
+  | 'fill-to-mark'
+  | 'mark-too-coarse'
+  | 'mix'
+  | 'stand-until'
+  | 'pour-by'
+  | 'down-by'
+  | 'discard-at';
 
 /** One thing to do, as data for words in any language. */
 export interface BatchStep {
@@ -106,13 +113,16 @@ function measureStep(fn: string, { name, volume }: PartVolume, path: InputPath):
 }
 
 /** A part to be poured up to its mark, with what the mark does to its ratio. */
-function fillStep(fn: string, { name, mark, off }: PailMark, path: InputPath): BatchStep {
+function fillStep(fn: string, { name: called, mark, off, tooCoarse }: PailMark, path: InputPath): BatchStep {
   const { field, step } = readObject(fn, 'mark', mark, path);
   read(fn, 'field', field, LENGTH, NOT_NEGATIVE, [...path, 'mark']);
   read(fn, 'step', step, LENGTH, POSITIVE, [...path, 'mark']);
+  const name = readName(fn, 'name', called, path);
+  if (tooCoarse !== undefined && readFlag(fn, 'tooCoarse', tooCoarse, path)) {
+    return { code: 'mark-too-coarse', params: { name, step } };
+  }
   const ratio = off === undefined ? {} : readOff(fn, off, path);
-  const params = { name: readName(fn, 'name', name, path), mark: field, step, ...ratio };
-  return { code: 'fill-to-mark', params };
+  return { code: 'fill-to-mark', params: { name, mark: field, step, ...ratio } };
 }
 
 /** How far a part may come out against the first. */

@@ -1,6 +1,7 @@
 import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { AREA, SHARE, SPREAD_RATE, TIME, VOLUME } from '../core/dimensions.ts';
+import { echoIn } from '../core/echo.ts';
 import { toField, type FieldValue } from '../core/fieldValue.ts';
 import { PART, POSITIVE } from '../core/limits.ts';
 import type { Area, Quantity, Share, SpreadRate, Volume } from '../core/quantity.ts';
@@ -106,17 +107,17 @@ export function largestBatch<V extends VolumeUnit, A extends AreaUnit, T extends
   const step_m3 = read(fn, 'measuringStep', measuringStep, VOLUME, POSITIVE);
   const strip_m2 = readOptional(fn, 'strip', strip, AREA, POSITIVE);
 
-  const limits: readonly (readonly [BatchLimit, number])[] = [
+  const limits: readonly (readonly [BatchLimit, number, (Volume | undefined)?])[] = [
     ['pot life', (pace.placing_s * pace.placingRate) / laid],
-    ['pail', pail_m3],
-    ['stated volume', pace.statedFor_m3],
+    ['pail', pail_m3, pailCapacity],
+    ['stated volume', pace.statedFor_m3, pace.statedFor],
   ];
-  const [limitedBy, volume_m3] = limits.reduce((least, next) => (next[1] < least[1] ? next : least));
+  const [limitedBy, volume_m3, limit] = limits.reduce((least, next) => (next[1] < least[1] ? next : least));
   const area_m2 = volume_m3 * laid;
   const cycle_s = pace.ready_s + area_m2 / pace.placingRate;
 
-  const volume = write(fn, volume_m3, VOLUME, units.volume, ['units', 'volume']);
-  const step = write(fn, step_m3, VOLUME, units.volume, ['units', 'volume']);
+  const volume = echoIn(fn, limit, volume_m3, VOLUME, units.volume, ['units', 'volume']);
+  const step = echoIn(fn, measuringStep, step_m3, VOLUME, units.volume, ['units', 'volume']);
   const field = toField(volume, step.value, 'down');
   const areaIn = (m2: number) => write(fn, m2, AREA, units.area, ['units', 'area']);
   const area = areaIn(area_m2);

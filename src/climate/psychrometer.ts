@@ -40,7 +40,7 @@ export function readDeficit(
 ): PressureDeficit {
   const coefficient = COEFFICIENT[readKey(fn, 'psychrometer', psychrometer, COEFFICIENT)];
   if (pressure !== undefined && altitude !== undefined) {
-    refuse(fn, 'conflict', ['altitude'], 'left out where the pressure is given', altitude);
+    refuse(fn, 'conflict', ['altitude'], 'nothing where the pressure is given', altitude);
   }
   const pressure_Pa =
     altitude === undefined

@@ -1,4 +1,7 @@
+import type { Dimension } from './dimension.ts';
+import type { InputPath } from './InputError.ts';
 import type { Quantity } from './quantity.ts';
+import { write } from './read.ts';
 
 /**
  * What came in as it stands in an answer: a copy as plain data, so that no later change of an input reaches it.
@@ -7,6 +10,22 @@ import type { Quantity } from './quantity.ts';
  */
 export function echo<T>(value: T): T {
   return copied(value) as T;
+}
+
+/**
+ * Answers what came in, read as `base`, in the unit asked for: where it came in that unit, as the number that it was,
+ * which a way through base units can miss by its last digit.
+ */
+export function echoIn<U extends V, V extends string>(
+  fn: string,
+  came: Quantity | undefined,
+  base: number,
+  dimension: Dimension<V>,
+  unit: U,
+  path?: InputPath,
+): Quantity<U> {
+  const written = write(fn, base, dimension, unit, path);
+  return came?.unit === unit ? { value: came.value + 0, unit } : written;
 }
 
 function copied(value: unknown): unknown {

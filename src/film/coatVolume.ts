@@ -2,6 +2,7 @@ import { acrossLikely, MIDDLE_TAKEN, withMiddles, type Values } from '../core/ac
 import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { AREA, LENGTH, SHARE, SPREAD_RATE, VOLUME } from '../core/dimensions.ts';
+import { echoIn } from '../core/echo.ts';
 import { NOT_NEGATIVE, PART, PART_OR_WHOLE, POSITIVE } from '../core/limits.ts';
 import type { Direction } from '../core/monotone.ts';
 import type { Area, Length, Quantity, Share, SpreadRate, Volume } from '../core/quantity.ts';
@@ -82,6 +83,8 @@ export interface CoatVolume<U extends VolumeUnit = VolumeUnit, T extends LengthU
 
 /** What the formula is computed from. */
 type Coat = Values<Omit<CoatVolumeInput, 'unit' | 'thicknessUnit'>>;
+/** What of it is a quantity. */
+type Input = Exclude<keyof Coat, 'pulledTight'>;
 
 /** How each volume here moves with each input. */
 const DIRECTIONS: Readonly<Partial<Record<keyof CoatVolumeInput, Direction>>> = {
@@ -99,7 +102,7 @@ const DIRECTIONS: Readonly<Partial<Record<keyof CoatVolumeInput, Direction>>> = 
   lostBatch: '+',
 };
 
-const LOSSES: readonly (readonly [LossCause, LossKind, keyof CoatVolumeInput])[] = [
+const LOSSES: readonly (readonly [LossCause, LossKind, Input])[] = [
   ['texture', 'per-area', 'textureDepth'],
   ['porosity', 'per-area', 'porosity'],
   ['transfer', 'share', 'transferLoss'],
@@ -161,8 +164,8 @@ export function coatVolume<U extends VolumeUnit, T extends LengthUnit>(
   const range = <V extends VolumeUnit | LengthUnit>(formula: (coat: Coat) => Quantity<V>) =>
     acrossLikely('coatVolume', DIRECTIONS, formula, given);
   const total = range((coat) => write('coatVolume', partsOf(coat).mixed, VOLUME, unit));
-  const part = (key: keyof Parts) =>
-    ends(range((coat) => write('coatVolume', partsOf(coat)[key], VOLUME, unit)));
+  const part = (key: keyof Parts, input?: Input) =>
+    ends(range((coat) => echoIn('coatVolume', input && coat[input], partsOf(coat)[key], VOLUME, unit)));
 
   const cautions: Caution[] = [];
   if (pulledTight === true) {
@@ -178,12 +181,14 @@ export function coatVolume<U extends VolumeUnit, T extends LengthUnit>(
   const { driver, enclosure } = total;
   return {
     volume: ends(total),
-    wetThickness: ends(range((coat) => write('coatVolume', filmOf(coat), LENGTH, thicknessUnit))),
+    wetThickness: ends(
+      range((coat) => echoIn('coatVolume', coat.wetThickness, filmOf(coat), LENGTH, thicknessUnit)),
+    ),
     film: part('film'),
-    losses: LOSSES.filter(([, , key]) => input[key] !== undefined).map(([cause, kind]) => ({
+    losses: LOSSES.filter(([, , key]) => input[key] !== undefined).map(([cause, kind, key]) => ({
       cause,
       kind,
-      volume: part(cause),
+      volume: part(cause, key),
     })),
     ...(driver && { driver }),
     enclosure,
@@ -207,17 +212,20 @@ export function checkFilm(input: Partial<CoatVolumeInput>): void {
   const [one, ...more] = (['wetThickness', 'dryThickness', 'spreadRate'] as const).filter(has);
   const wrong: [keyof CoatVolumeInput, string][] = more.map((film) => [
     film,
-    `left out beside ${String(one)}`,
+    `nothing beside ${String(one)}`,
   ]);
-  if (!one) wrong.push(['wetThickness', 'given, or dryThickness, or spreadRate']);
+  if (!one) wrong.push(['wetThickness', 'a length, or dryThickness or spreadRate in its place']);
   if (has('solidsByVolume') !== has('dryThickness')) {
-    wrong.push(['solidsByVolume', 'given with dryThickness only']);
+    wrong.push([
+      'solidsByVolume',
+      has('dryThickness') ? 'a share beside dryThickness' : 'nothing without dryThickness',
+    ]);
   }
   if (has('spreadRate')) {
     for (const drunk of (['textureDepth', 'porosity'] as const).filter(has)) {
-      wrong.push([drunk, 'left out: the spread rate holds it']);
+      wrong.push([drunk, 'nothing beside spreadRate, which holds it']);
     }
-  } else if (input.pulledTight === true) wrong.push(['pulledTight', 'given with spreadRate only']);
+  } else if (input.pulledTight === true) wrong.push(['pulledTight', 'nothing without spreadRate']);
   refuseAll(
     wrong.map(([key, expected]) => ({
       code: has(key) ? 'conflict' : 'missing',

@@ -80,10 +80,10 @@ const DIRECTIONS = { area: '+', mixed: '-', mixedMass: '-', density: '+', leftOv
 export function testSquare<U extends SpreadRateUnit>(input: TestSquareInput<U>): TestSquare<U> {
   const { mixed, mixedMass, density, unit } = fields('testSquare', input);
   if (mixed !== undefined && mixedMass !== undefined) {
-    refuse('testSquare', 'conflict', ['mixedMass'], 'left out beside mixed', mixedMass);
+    refuse('testSquare', 'conflict', ['mixedMass'], 'nothing beside mixed', mixedMass);
   }
   if (mixed !== undefined && density !== undefined) {
-    refuse('testSquare', 'conflict', ['density'], 'given with mixedMass only', density);
+    refuse('testSquare', 'conflict', ['density'], 'nothing without mixedMass', density);
   }
   const asApplied = monotone(DIRECTIONS, (values: Values<Readings>) =>
     write('testSquare', rateOf(values), SPREAD_RATE, unit),

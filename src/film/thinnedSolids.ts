@@ -52,7 +52,7 @@ export const thinnedSolids = /* @__PURE__ */ monotone(
     const solids = read('thinnedSolids', 'solidsByVolume', solidsByVolume, SHARE, PART_OR_WHOLE);
     if (thinnerOfMix !== undefined) {
       if (thinnerOfPaint !== undefined) {
-        refuse('thinnedSolids', 'conflict', ['thinnerOfMix'], 'left out beside thinnerOfPaint', thinnerOfMix);
+        refuse('thinnedSolids', 'conflict', ['thinnerOfMix'], 'nothing beside thinnerOfPaint', thinnerOfMix);
       }
       const ofMix = read('thinnedSolids', 'thinnerOfMix', thinnerOfMix, SHARE, PART);
       return write('thinnedSolids', solids * (1 - ofMix), SHARE, unit);

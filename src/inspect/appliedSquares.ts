@@ -52,7 +52,7 @@ export function readSquares(fn: string, given: readonly AppliedSquare[]): BaseSq
 /** What one unit of the logged amount is in m³: 1 for a volume, the inverse of the density for a mass. */
 export function volumeOf(fn: string, kind: Dimension<string>, density: Density | undefined): number {
   if (kind.kind === VOLUME.kind) {
-    if (density !== undefined) refuse(fn, 'conflict', ['density'], 'given with masses only', density);
+    if (density !== undefined) refuse(fn, 'conflict', ['density'], 'nothing without masses', density);
     return 1;
   }
   return 1 / read(fn, 'density', density, DENSITY, POSITIVE);

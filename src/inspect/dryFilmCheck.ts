@@ -146,7 +146,7 @@ export function dryFilmCheck<U extends LengthUnit>(input: DryFilmCheckInput<U>):
   const asked = base.countFor(readCoatedArea(fn, coatedArea));
   const correction_m = readOr(0, fn, 'correction', correction, LENGTH, NOT_NEGATIVE);
   if (substrate === 'concrete' && correction !== undefined) {
-    refuse(fn, 'conflict', ['correction'], 'left out on concrete: it is for rough metal', correction);
+    refuse(fn, 'conflict', ['correction'], 'nothing on concrete: it is for rough metal', correction);
   }
   const error = readGaugeError(fn, input);
   const measured = readFilmAreas(fn, areas, correction_m);
@@ -166,7 +166,13 @@ export function dryFilmCheck<U extends LengthUnit>(input: DryFilmCheckInput<U>):
   const findings = found.map((finding) => answered(finding));
   const governing = worstFinding(found);
   if (!governing) {
-    return refuse(fn, 'missing', ['specified', 'most'], 'there: the rule has upper limits only', specified);
+    return refuse(
+      fn,
+      'missing',
+      ['specified', 'most'],
+      'a film, as the rule has upper limits only',
+      specified,
+    );
   }
   const lacking = missing.readings > 0;
   const verdict = worstOf([governing.verdict, lacking ? 'undecided' : 'meets']);

@@ -216,7 +216,7 @@ function readPlan(fn: string, planned: PlannedFilm | undefined): BasePlan | unde
   const least_m = readOptional(fn, 'least', least, LENGTH, POSITIVE, ['planned']);
   const most_m = readOptional(fn, 'most', most, LENGTH, POSITIVE, ['planned']);
   if (least_m === undefined && most_m === undefined) {
-    refuse(fn, 'missing', ['planned', 'least'], 'there, or most', 'no planned film at all');
+    refuse(fn, 'missing', ['planned', 'least'], 'a film, or most in its place', 'no planned film at all');
   }
   const plan = { least_m: least_m ?? 0, most_m: most_m ?? Infinity };
   if (plan.most_m >= plan.least_m) return plan;

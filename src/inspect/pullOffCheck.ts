@@ -184,7 +184,7 @@ export function pullOffCheck<U extends PressureUnit>(input: PullOffCheckInput<U>
   const asksWhere = readChoice(fn, 'acceptance', acceptance, ACCEPTANCES) !== 'strength';
   const leastShare = readOptional(fn, 'leastSubstrateShare', leastSubstrateShare, SHARE, PART_OR_WHOLE);
   if (asksWhere && leastShare === undefined) {
-    const expected = 'given with an acceptance that asks where it broke';
+    const expected = 'a share, as the acceptance asks where it broke';
     refuse(fn, 'missing', ['leastSubstrateShare'], expected, leastSubstrateShare);
   }
   if (!asksWhere && leastShare !== undefined) {
@@ -192,7 +192,7 @@ export function pullOffCheck<U extends PressureUnit>(input: PullOffCheckInput<U>
       fn,
       'conflict',
       ['leastSubstrateShare'],
-      'left out where strength alone counts',
+      'nothing where strength alone counts',
       leastSubstrateShare,
     );
   }
@@ -313,7 +313,7 @@ function readTest(fn: string, test: PullOffTest, i: number): BaseTest {
   const area_m2 = dollyArea(read(fn, 'dollyDiameter', test.dollyDiameter, LENGTH, POSITIVE, path));
   const byStress = dimension.kind === PRESSURE.kind;
   if (!byStress && test.scaleDiameter !== undefined) {
-    refuse(fn, 'conflict', [...path, 'scaleDiameter'], 'given with a stress only', test.scaleDiameter);
+    refuse(fn, 'conflict', [...path, 'scaleDiameter'], 'nothing without a stress', test.scaleDiameter);
   }
   const force_N = byStress
     ? base * dollyArea(read(fn, 'scaleDiameter', test.scaleDiameter, LENGTH, POSITIVE, path))

@@ -209,7 +209,7 @@ function readRule(fn: string, given: FilmRule): BaseRule {
       const counted = readAreasIn(fn, areasIn, path);
       if (level === 2) {
         if (terms === undefined) {
-          const expected = 'there: the row of level 2 is not known here, take it from the standard';
+          const expected = 'terms from the standard: the row of level 2 is not known here';
           refuse(fn, 'missing', ['rule', 'terms'], expected, terms);
         }
         const row = [readTerms(fn, terms, path), 'the row of level 2 is as given'] as const;

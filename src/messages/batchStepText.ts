@@ -10,6 +10,7 @@ import { filled } from './filled.ts';
 const STEPS: Readonly<Record<BatchStepCode, string>> = {
   measure: 'Measure {volume} of {name}.',
   'fill-to-mark': 'Or in the marked pail: {name} up to {mark}{ratio}.',
+  'mark-too-coarse': 'No mark in the pail for {name}: steps of {step} are too coarse for it.',
   mix: 'Batch {batch}, {volume}: start mixing {time}.',
   'stand-until': 'Batch {batch}: let it stand; {time} its stand time is over.',
   'pour-by': 'Batch {batch}: pour it out {time} at the latest.',

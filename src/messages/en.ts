@@ -130,7 +130,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'marks-off-ratio':
     'Even read exactly, the marks on steps of {graduation} put {name} off ratio by {off}; the instructions allow {tolerance}. Mix a batch whose parts fall on steps, weigh the parts, or use a finer measure.',
   'too-small-to-measure':
-    '{name} is too little to be measured on steps of {graduation}. Use a finer measure.',
+    'Steps of {graduation} are too coarse to measure {name} by: pour nothing to that mark. Weigh the parts, or use a finer measure or a narrower pail.',
   'off-graduations':
     'No batch up to {largest} has all its parts on the graduations of {graduation}; the nearest is off ratio by {off}.',
   'never-pool-leftovers':

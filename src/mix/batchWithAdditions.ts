@@ -111,7 +111,7 @@ export function batchWithAdditions<V extends VolumeUnit, M extends MassUnit>(
     const byMass = readOptional(fn, 'byMass', addition.byMass, SHARE, NOT_NEGATIVE, path);
     const byVolume = readOptional(fn, 'byVolume', addition.byVolume, SHARE, NOT_NEGATIVE, path);
     if ((byMass === undefined) === (byVolume === undefined)) {
-      refuse(fn, 'conflict', path, 'given by mass or by volume', addition);
+      refuse(fn, 'conflict', path, 'one of byMass and byVolume', addition);
     }
     return { density, volume: byMass === undefined ? (byVolume ?? 0) * volume : (byMass * mass) / density };
   });

@@ -46,6 +46,8 @@ export interface PailMark<U extends LengthUnit = LengthUnit> {
   readonly alone: FieldValue<U>;
   /** How far this part may come out against the first. Not for the first itself, nor where no step can measure it. */
   readonly off?: RatioOff | undefined;
+  /** There where the steps are too coarse to measure this part, so that nothing is to be poured to this mark. */
+  readonly tooCoarse?: true | undefined;
 }
 
 /** Answer of {@link pailMarks}. */
@@ -149,14 +151,22 @@ export function marksOf<U extends LengthUnit>(
   const markOf = (m3: number) => toField(lengthOf(heightOf(pail, m3)), step.value, 'nearest');
   const heights = filled_m3.map(markOf);
   const steps = heights.map(({ field }) => Math.round(field.value / step.value));
+  const [first = 0] = steps;
+  const tooCoarse = (i: number) => first <= 1 || steps[i] === steps[i - 1];
   const reading = { pail, volumes_m3, steps, graduation_m };
   const marks = names.map((name, i): PailMark<U> => {
-    const off = i > 0 && (steps[0] as number) > 1 && offOf(fn, i, reading);
+    const off = i > 0 && first > 1 && offOf(fn, i, reading);
     const alone = markOf(volumes_m3[i] as number);
-    return { name, mark: heights[i] as FieldValue<U>, alone, ...(off && { off }) };
+    return {
+      name,
+      mark: heights[i] as FieldValue<U>,
+      alone,
+      ...(off && { off }),
+      ...(tooCoarse(i) && { tooCoarse: true }),
+    };
   });
-  const cautions = marks.flatMap(({ name, off }, i): Caution[] => {
-    if (steps[i] === (steps[i - 1] ?? 0) || steps[0] === 1) {
+  const cautions = marks.flatMap(({ name, off, tooCoarse }): Caution[] => {
+    if (tooCoarse) {
       const params = { name, graduation: step };
       return [{ code: 'too-small-to-measure', severity: 'caution', params, source: 'common-practice' }];
     }

@@ -3,6 +3,7 @@ import { counted } from '../core/decimal.ts';
 import type { InputPath } from '../core/InputError.ts';
 import { POSITIVE } from '../core/limits.ts';
 import type { Quantity } from '../core/quantity.ts';
+import { refuse } from '../core/read.ts';
 import { readNames, readNumber, readObjects } from '../core/readPlain.ts';
 import type { VolumeUnit } from '../core/unitCodes.ts';
 
@@ -42,6 +43,17 @@ export interface BaseParts<P = VolumePart> {
   readonly given: readonly P[];
 }
 
+/** The widest ratio that is split: beyond it a share would have too few digits left, and nobody could measure it. */
+const WIDEST = 1e6;
+
+/** Refuses a part that is next to nothing beside another. */
+function checkWidth(fn: string, weights: readonly Decimal[], path: InputPath): void {
+  const parts = weights.map((weight) => weight.toNumber());
+  if (Math.max(...parts) / Math.min(...parts) <= WIDEST) return;
+  const expected = 'parts of which none is more than a million times another';
+  refuse(fn, 'too-large', path, expected, parts.join(' : '));
+}
+
 /** Reads a ratio by volume. */
 export function readVolumeParts(
   fn: string,
@@ -51,6 +63,7 @@ export function readVolumeParts(
   const list = readObjects(fn, 'parts', parts, 1, path);
   const inside = (i: number) => [...path, 'parts', i];
   const weights = list.map((part, i) => counted(readNumber(fn, 'parts', part.parts, POSITIVE, inside(i))));
+  checkWidth(fn, weights, [...path, 'parts']);
   const names = readNames(fn, list, [...path, 'parts']);
   return { names, weights, given: list.map(({ name, parts }) => ({ name, parts })) };
 }
@@ -61,6 +74,7 @@ export function readWeightParts(fn: string, parts: readonly WeightPart[] | undef
   const weights = list.map((part, i) =>
     counted(readNumber(fn, 'weightParts', part.weightParts, POSITIVE, ['parts', i])),
   );
+  checkWidth(fn, weights, ['parts']);
   const names = readNames(fn, list, ['parts']);
   return { names, weights, given: list.map(({ name, weightParts }) => ({ name, weightParts })) };
 }

@@ -160,7 +160,7 @@ export function barrierDecision(input: BarrierDecisionInput): BarrierDecision {
   const given = fields(fn, input);
   const methods = (Object.keys(READERS) as BarrierMethod[]).filter((method) => given[method] !== undefined);
   if (methods.length === 0) {
-    refuse(fn, 'missing', ['inSlabHumidity'], 'there, or another method', 'no method at all');
+    refuse(fn, 'missing', ['inSlabHumidity'], 'a test, or another method in its place', 'no method at all');
   }
   const coverage = readCoverage(fn, given);
   const findings = methods.map((method): BarrierFinding => {

@@ -176,7 +176,7 @@ export function dryingTime<U extends TimeUnit>(input: DryingTimeInput<U>): Dryin
   const fn = 'dryingTime';
   const { slabThickness, drying, waterCement, below, unit } = fields(fn, input);
   if (drying === 'both sides' && below !== undefined) {
-    refuse(fn, 'conflict', ['below'], 'left out where the slab dries to both sides', below);
+    refuse(fn, 'conflict', ['below'], 'nothing where the slab dries to both sides', below);
   }
   const slab: Slab = {
     slab_m:

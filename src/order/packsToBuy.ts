@@ -2,6 +2,7 @@ import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
 import { counted } from '../core/decimal.ts';
 import { SHARE, VOLUME } from '../core/dimensions.ts';
+import { echoIn } from '../core/echo.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import type { Quantity, Share, Volume } from '../core/quantity.ts';
 import { readRange, type Range, type Ranged } from '../core/range.ts';
@@ -83,9 +84,11 @@ export function packsToBuy<U extends VolumeUnit>(input: PacksToBuyInput<U>): Pac
   const lots = counted((need_m3.high * (1 + spareShare)) / pack_m3)
     .div(lot)
     .ceil();
-  const buy = lots.times(lot).toNumber();
+  const count = lots.times(lot);
+  const buy = count.toNumber();
   const bought_m3 = buy * pack_m3;
-  const bought = write('packsToBuy', bought_m3, VOLUME, unit);
+  const inPacks = { value: count.times(pack.value).toNumber(), unit: pack.unit };
+  const bought = echoIn('packsToBuy', inPacks, bought_m3, VOLUME, unit);
   /** What is no more than round-off is nothing. */
   const left = (volume_m3: number) => {
     const rest_m3 = bought_m3 - volume_m3;

@@ -20,6 +20,7 @@ import { readKey, readNumber } from '../core/readPlain.ts';
 import { readTimeRule, type TimeRule } from '../cure/timeRule.ts';
 import { checkFilm } from '../film/coatVolume.ts';
 import { checkFits, readPail } from '../mix/pail.ts';
+import { readVolumeParts, type VolumePart } from '../mix/parts.ts';
 import { BY_PRODUCT, type ProductClass } from '../safety/cautionsFor.ts';
 import type { Crew, Readings } from './FloorDocument.ts';
 import {
@@ -68,11 +69,12 @@ const timeRule = all(
 );
 
 const share = reader((fn, key, value: number, outer) => readNumber(fn, key, value, POSITIVE, outer));
+const ratio = reader((fn, _key, parts: VolumePart[], outer) => readVolumeParts(fn, parts, outer));
 const product = reader((fn, key, value: ProductClass, outer) => readKey(fn, key, value, BY_PRODUCT, outer));
 const material = object(
   {
     name,
-    parts: named(list(object({ name, parts: share }), 1)),
+    parts: all(named(list(object({ name, parts: share }), 1)), ratio),
     pack: volume,
     potLife: timeRule,
     statedFor: volume,

@@ -70,7 +70,7 @@ export function readVocComponent(
     const byMass = share(`${what}ByMass`);
     if (byVolume !== undefined && byMass !== undefined) {
       const key = `${what}ByMass` as const;
-      refuse(fn, 'conflict', [...path, key], `left out beside ${what}ByVolume`, component[key]);
+      refuse(fn, 'conflict', [...path, key], `nothing beside ${what}ByVolume`, component[key]);
     }
     const where = what === 'water' ? ['waterDensity'] : [...path, 'exemptDensity'];
     const own = () => kgPerM3 ?? refuse(fn, 'missing', where, `the density of ${what}`, kgPerM3);
@@ -91,7 +91,7 @@ export function readVocComponent(
   const volatiles = share('volatiles');
   const voc_kgPerM3 = readOptional(fn, 'voc', component.voc, DENSITY, NOT_NEGATIVE, path);
   if (volatiles !== undefined && voc_kgPerM3 !== undefined) {
-    refuse(fn, 'conflict', [...path, 'volatiles'], 'left out beside voc', component.volatiles);
+    refuse(fn, 'conflict', [...path, 'volatiles'], 'nothing beside voc', component.volatiles);
   }
   const left_kg = () => {
     const all_kg = (volatiles ?? missing('voc', 'solvent as voc or volatiles')) * wholeMass();
@@ -133,7 +133,7 @@ function amountOf(
   }
   const volume_m3 = read(fn, 'volume', volume, VOLUME, POSITIVE, path);
   if (mass_kg !== undefined && kgPerM3 !== undefined) {
-    refuse(fn, 'conflict', [...path, 'density'], 'left out beside volume and mass', density);
+    refuse(fn, 'conflict', [...path, 'density'], 'nothing beside volume and mass', density);
   }
   return { volume_m3, mass_kg: mass_kg ?? (kgPerM3 === undefined ? undefined : kgPerM3 * volume_m3) };
 }

@@ -86,7 +86,7 @@ export function readErrorBy<Q>(
     return boundedError(size(key, error as Q, path));
   }
   if (!coverage)
-    return refuse(fn, 'missing', ['confidence'], 'there beside a standard uncertainty', undefined);
+    return refuse(fn, 'missing', ['confidence'], 'a level beside a standard uncertainty', undefined);
   const inner = [...path, key];
   const uncertainty = size('standardUncertainty', error.standardUncertainty as Q, inner);
   return { bound: 0, uncertainty, freedom: readFreedom(fn, error.degreesOfFreedom, inner) };

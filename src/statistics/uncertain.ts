@@ -108,6 +108,6 @@ export function freedomField(freedom: number | undefined): { readonly degreesOfF
 /** Refuses two ways to say one thing at once, and none. */
 export function exactlyOne(fn: string, given: object, first: string, second: string): void {
   const said = [first, second].filter((key) => (given as Record<string, unknown>)[key] !== undefined);
-  if (said.length === 0) refuse(fn, 'missing', [first], `there, or ${second}`, undefined);
-  if (said.length === 2) refuse(fn, 'conflict', [second], `left out beside ${first}`, 'both');
+  if (said.length === 0) refuse(fn, 'missing', [first], `a value, or ${second} in its place`, undefined);
+  if (said.length === 2) refuse(fn, 'conflict', [second], `nothing beside ${first}`, 'both');
 }

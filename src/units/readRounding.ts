@@ -18,12 +18,12 @@ type RoundingInput = Omit<FormatQuantityInput, 'quantity' | 'unit'> & { readonly
 /** Reads the one way of rounding and its direction. */
 export function readRounding(fn: string, input: RoundingInput): Rounding {
   const [way, second] = WAYS.filter((key) => input[key] !== undefined);
-  if (second) refuse(fn, 'conflict', [second], `left out beside ${String(way)}`, input[second]);
+  if (second) refuse(fn, 'conflict', [second], `nothing beside ${String(way)}`, input[second]);
   if (input.feetAndInches && way !== 'denominator') {
-    refuse(fn, 'missing', ['denominator'], 'given with feetAndInches', input.denominator);
+    refuse(fn, 'missing', ['denominator'], 'a whole number beside feetAndInches', input.denominator);
   }
   if (input.feetAndInches && input.unit !== undefined) {
-    refuse(fn, 'conflict', ['unit'], 'left out beside feetAndInches', input.unit);
+    refuse(fn, 'conflict', ['unit'], 'nothing beside feetAndInches', input.unit);
   }
   const { direction = 'nearest' } = input;
   if (!['up', 'down', 'nearest'].includes(direction)) {

@@ -323,6 +323,21 @@ it('a batch that must stand is not poured before its stand time is over', () => 
   expect(batchClock({ ...input, division: 'equal' }).batches[0]?.standUntil).toBeUndefined();
 });
 
+it('gives no mark to pour to where its steps are too coarse', () => {
+  const [line] = batchClock({
+    ...input,
+    division: 'equal',
+    marks: {
+      pail: { diameter: q(20, 'cm'), height: q(40, 'cm') },
+      graduation: q(1, 'm'),
+      unit: 'm',
+    },
+  }).batches;
+  const words = batchSteps(line as NonNullable<typeof line>).steps.map(batchStepText);
+  expect(words).toContain('No mark in the pail for A: steps of 1 m are too coarse for it.');
+  expect(words.filter((one) => one.includes('up to'))).toEqual([]);
+});
+
 it('reads a mark off in fractions of an inch where the stick has them', () => {
   const words = (value: number, step: number, unit = 'in') =>
     batchStepText({

@@ -158,3 +158,20 @@ describe('what does not go together', () => {
     expect(result.ok ? undefined : result.issues[0].function).toBe('coatVolume');
   });
 });
+
+it('says what is due in words that make a sentence with the name of the field', () => {
+  const mil = { value: 16, unit: 'mil' } as const;
+  const rate = { value: 100, unit: 'ft2/usgal' } as const;
+  const message = (amount: object) => {
+    const result = attempt(film.coatVolume, { area: { value: 9, unit: 'm2' }, ...asked, ...amount });
+    return result.ok
+      ? ''
+      : result.issues.map(({ path, expected }) => `${path.join('.')} must be ${expected}`);
+  };
+  expect(message({})).toEqual(['wetThickness must be a length, or dryThickness or spreadRate in its place']);
+  expect(message({ wetThickness: mil, spreadRate: rate, pulledTight: true, textureDepth: mil })).toEqual([
+    'spreadRate must be nothing beside wetThickness',
+    'textureDepth must be nothing beside spreadRate, which holds it',
+  ]);
+  expect(message({ dryThickness: mil })).toEqual(['solidsByVolume must be a share beside dryThickness']);
+});

@@ -68,6 +68,31 @@ describe('refusals', () => {
       'too-large parts',
     ],
     [
+      'a part that is next to nothing, by volume',
+      splitByVolume,
+      {
+        total: q(3, 'l'),
+        unit: 'l',
+        parts: [
+          { name: 'A', parts: 1e300 },
+          { name: 'B', parts: 1e-300 },
+        ],
+      },
+      'too-large parts',
+    ],
+    [
+      'a part that is next to nothing, by weight',
+      splitByWeight,
+      {
+        ...given('split-overlay-by-weight'),
+        parts: [
+          { name: 'A', weightParts: 1, density },
+          { name: 'B', weightParts: 1_000_001, density },
+        ],
+      },
+      'too-large parts',
+    ],
+    [
       'a part that is not on hand',
       usablePartKit,
       { ...given('part-kit-1.4-and-0.9'), onHand: [{ name: 'A', volume: q(1, 'l') }] },
@@ -368,6 +393,16 @@ describe('pails', () => {
     expect(marks.marks[0]).not.toHaveProperty('off');
     expect(marks.marks[1]?.off?.low).toEqual(q(-100, '%'));
     expect(marks.cautions).toMatchObject([{ code: 'too-small-to-measure', params: { name: 'B' } }]);
+    expect(marks.marks.map(({ tooCoarse }) => tooCoarse)).toEqual([undefined, true]);
+  });
+
+  it('no mark is one where even the first part is below a step', () => {
+    const { marks, cautions } = pailMarks({
+      ...(given('marks-straight') as object),
+      graduation: q(10, 'in'),
+    } as never);
+    expect(marks.map(({ tooCoarse }) => tooCoarse)).toEqual(marks.map(() => true));
+    expect(cautions.map(({ code }) => code)).toEqual(marks.map(() => 'too-small-to-measure'));
   });
 
   it('a tolerance that is just met raises no caution', () => {

@@ -103,6 +103,7 @@ describe('two mistakes', () => {
     const wrong: [Path, unknown][] = [
       [['materials', 0, 'potLife'], { rule: 'table', points, between: 'linear' }],
       [['materials', 1, 'parts'], parts],
+      [['materials', 2, 'parts'], [1e300, 1e-300].map((parts, i) => ({ name: `part ${i}`, parts }))],
       [
         ['coats', 0, 'amount'],
         { spreadRate, wetThickness: m(0.001), textureDepth: m(0.001), pulledTight: 1 },
@@ -122,6 +123,7 @@ describe('two mistakes', () => {
       'materials.0.potLife.points.3',
       'materials.1.parts.1.name',
       'materials.1.parts.2.name',
+      'materials.2.parts',
     ]);
   });
 
