@@ -35,7 +35,8 @@ const REASON = {
 
 function zoneLines({ name, takeOff }) {
   const { gross, deducted, net, perimeter, edges, items } = takeOff;
-  const both = ({ us, metric }) => `${q(us)} = ${q(metric)}`;
+  const isMetric = /^[a-z]?m2$/.test(net.unit);
+  const both = ({ us, metric }) => (isMetric ? [metric, us] : [us, metric]).map((one) => q(one)).join(' = ');
   const pieces = items.map((item) => {
     const times = item.count > 1 ? ` × ${item.count}` : '';
     const why = item.reason ? `  ${REASON[item.reason]}` : '';
@@ -86,7 +87,7 @@ function coatLines(coat, i) {
 
 function batchLines({ potLife, largest, clock }) {
   return [
-    line('pot life at the material', `${q(potLife.potLife)} for ${q(potLife.statedFor)}`, 'cure.potLife'),
+    line('pot life in the pail', `${q(potLife.potLife)} for ${q(potLife.statedFor)}`, 'cure.potLife'),
     line(
       'largest batch',
       `${field(largest.volume)}, limited by the ${largest.limitedBy}`,
@@ -173,6 +174,9 @@ function climateLines({ readings, dewPoint, dewPointMargin: margin }) {
   ];
 }
 
+/** What comes first, said once for all dangers instead of behind each. */
+const COMES_FIRST =
+  "The product's safety data sheet and instructions, local codes and licensed practice come first.";
 const SEVERITY = { danger: 'DANGER', caution: 'CAUTION', note: 'note' };
 
 /** The whole plan. */
@@ -194,8 +198,9 @@ export function planText(plan) {
     ...climateLines(plan),
     heading('Cautions'),
     ...cautions.map(
-      (caution) => `  ${SEVERITY[caution.severity]} (${caution.where.join('; ')}): ${cautionText(caution)}`,
+      (caution) =>
+        `  ${SEVERITY[caution.severity]} (${caution.where.join('; ')}): ${cautionText(caution).replace(` ${COMES_FIRST}`, '')}`,
     ),
-    "  The products' safety data sheets and instructions, local codes and licensed practice come before this plan.",
+    `  ${COMES_FIRST}`,
   ].join('\n');
 }

@@ -1,6 +1,5 @@
 import type { Caution } from '../core/caution.ts';
-import { fields } from '../core/read.ts';
-import { readKey } from '../core/readPlain.ts';
+import { fields, refuse } from '../core/read.ts';
 import { en } from './en.ts';
 import { filled } from './filled.ts';
 
@@ -33,10 +32,17 @@ const FROM_MEMORY = 'The source of this was quoted from memory: look it up.';
  */
 export function cautionText(caution: Caution): string {
   const { code, severity, params, status } = fields('cautionText', caution);
+  const words = Object.hasOwn(en, code) ? en[code] : refuseCode(code);
   return [
-    filled('cautionText', en[readKey('cautionText', 'code', code, en)], params),
+    filled('cautionText', words, params),
     ...('ofBatch' in params ? [filled('cautionText', OF_BATCH, params)] : []),
     ...(status === 'memory' ? [FROM_MEMORY] : []),
     ...(severity === 'danger' ? [COMES_FIRST] : []),
   ].join(' ');
+}
+
+/** There are too many codes to list them. */
+function refuseCode(code: unknown): never {
+  const why = code === undefined ? 'missing' : typeof code === 'string' ? 'out-of-range' : 'wrong-type';
+  return refuse('cautionText', why, ['code'], 'the code of a caution of this library', code);
 }

@@ -124,6 +124,8 @@ export interface Readings {
 
 /** A floor to be planned: what `planFloor` reads. Plain JSON. */
 export interface FloorDocument {
+  /** Address of the JSON Schema of this form, for editors. Nothing is done with it. */
+  readonly $schema?: string | undefined;
   /** Version of this form. */
   readonly schema: 1;
   /** What the job is called. */

@@ -40,6 +40,7 @@ import {
   ranged,
   reader,
   temperature,
+  text,
   together,
   unitOf,
   type Guard,
@@ -187,7 +188,7 @@ const floor = all(
       readings,
       dewPointLimit: quantity(TEMPERATURE_DIFFERENCE, NOT_NEGATIVE),
     },
-    { deductFrom: quantity(AREA, NOT_NEGATIVE) },
+    { $schema: text, deductFrom: quantity(AREA, NOT_NEGATIVE) },
   ),
   references,
 );

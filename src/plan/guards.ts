@@ -8,7 +8,7 @@ import type { Limits } from '../core/limits.ts';
 import type { Quantity, Temperature } from '../core/quantity.ts';
 import { isRange, readRange, type Range } from '../core/range.ts';
 import { read, show } from '../core/read.ts';
-import { listed, readCount, readName } from '../core/readPlain.ts';
+import { listed, readCount, readName, readTextOr } from '../core/readPlain.ts';
 import { readTemperature } from '../core/temperature.ts';
 
 /** Looks at a value and adds to `issues` what is wrong with it. */
@@ -85,6 +85,9 @@ export function ranged<U extends string>(dimension: Dimension<U>, limits: Limits
 
 /** A name. */
 export const name = reader((fn, key, value: string, outer) => readName(fn, key, value, outer));
+
+/** A text, which may be empty. */
+export const text = reader((fn, key, value: string, outer) => readTextOr('', fn, key, value, outer));
 
 /** A number of things, at least one. */
 export const count = reader((fn, key, value: number, outer) => readCount(fn, key, value, outer));

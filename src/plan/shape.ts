@@ -3,7 +3,6 @@ import { CORNER_WORDS, isCorner } from '../area/outline.ts';
 import type { ShapeName } from '../area/shape.ts';
 import { AREA, LENGTH, SHARE } from '../core/dimensions.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
-import { readTextOr } from '../core/readPlain.ts';
 import {
   count,
   issue,
@@ -11,7 +10,7 @@ import {
   list,
   object,
   quantity,
-  reader,
+  text,
   unitOf,
   type FieldsOfKind,
   type Guard,
@@ -20,7 +19,6 @@ import {
 const length = quantity(LENGTH, POSITIVE);
 const orNone = quantity(LENGTH, NOT_NEGATIVE);
 
-const text = reader((fn, key, value: string, outer) => readTextOr('', fn, key, value, outer));
 const piece = { name: text, count };
 const flat = { ...piece, slope: quantity(SHARE, NOT_NEGATIVE), outline: length, open: orNone };
 

@@ -95,6 +95,7 @@ const readings = z.strictObject({
  */
 export const floorDocument = z
   .strictObject({
+    $schema: z.optional(z.string()),
     schema: z.literal(1),
     name: z.string(),
     units: z.strictObject({

@@ -50,7 +50,7 @@ export function readSpecification(fn: string, given: Specification): BaseSpecifi
     ends.push({ end, given: quantity, base, room, scale });
   }
   const [first, second] = ends;
-  if (!first) return refuse(fn, 'missing', ['least'], 'a limit, or most in its place', undefined);
+  if (!first) return refuse(fn, 'missing', ['least'], 'there, or most', undefined);
   if (second && first.base - second.base > 1e-12 * first.scale) {
     refuse(fn, 'conflict', ['least'], 'at or below most', given.least);
   }

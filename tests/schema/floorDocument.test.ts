@@ -40,6 +40,11 @@ describe.each(floors)('%s', (_, floor) => {
     expect(refused).toBeGreaterThan(500);
   });
 
+  it('may say to an editor where its form is written down, as a text', () => {
+    expect(agree({ ...floor, $schema: '../floor.json' })).toBe(true);
+    expect(agree({ ...floor, $schema: 1 })).toBe(false);
+  });
+
   it('is refused by both with a field that nothing reads', () => {
     for (const path of paths) {
       const at = path.reduce<unknown>((value, key) => (value as never)[key], floor);
