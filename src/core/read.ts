@@ -96,19 +96,17 @@ export function refuseQuantity(
 ): never {
   const value = quantity?.value;
   const factor = factorOf(dimension, quantity?.unit);
+  const shape = ' as { value, unit } in ' + unitsOf(dimension);
   const [code, asked]: [InputErrorCode, string] =
-    typeof value !== 'number' || factor === undefined
-      ? [
-          quantity === undefined
-            ? 'missing'
-            : factor === undefined && typeof value === 'number'
-              ? 'wrong-unit'
-              : 'not-a-quantity',
-          ' as { value, unit } in ' + unitsOf(dimension),
-        ]
-      : Number.isFinite(value * factor)
-        ? ['out-of-range', '']
-        : [Number.isFinite(value) ? 'too-large' : 'not-finite', ' that is finite'];
+    quantity === undefined
+      ? ['missing', shape]
+      : typeof value !== 'number'
+        ? ['not-a-quantity', shape]
+        : factor === undefined
+          ? ['wrong-unit', shape]
+          : Number.isFinite(value * factor)
+            ? ['out-of-range', '']
+            : [Number.isFinite(value) ? 'too-large' : 'not-finite', ' that is finite'];
   return refuse(fn, code, [...outer, key], dimension.kind + limits.words + asked, quantity);
 }
 

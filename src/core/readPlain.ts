@@ -3,8 +3,7 @@ import type { InputPath } from './InputError.ts';
 import type { Limits } from './limits.ts';
 import { refuse, unitsOf } from './read.ts';
 
-/** A number of things, at least one. */
-/** From 1 to where doubles stop holding every whole number, 2^53. */
+/** A number of things: from 1 to where doubles stop holding every whole number, 2^53. */
 const COUNT: Limits = { above: 0.999999999999, below: 9_007_199_254_740_992, words: ' of 1 or more' };
 
 /** Reads a number that has no unit: the parts of a ratio, an exponent. */
