@@ -27,7 +27,11 @@ const line = (label, text, id) => `  ${label.padEnd(30)}${text}${id ? `   [${id}
 const heading = (text) => `\n${text}\n${'-'.repeat(text.length)}`;
 
 const TREATMENT = { added: '+', deducted: '−', 'left-in': '·' };
-const REASON = { 'below-deduct-from': 'left in: below the deduct-from size' };
+const REASON = {
+  'at-least-deduct-from': 'deducted: at least the deduct-from size',
+  'below-deduct-from': 'left in: below the deduct-from size',
+  'no-deduct-from': 'deducted: no deduct-from size is stated',
+};
 
 function zoneLines({ name, takeOff }) {
   const { gross, deducted, net, perimeter, edges, items } = takeOff;

@@ -37,8 +37,8 @@ export interface AggregateVolumes<U extends VolumeUnit = VolumeUnit> {
 }
 
 /**
- * The two volumes of one sand and what lies between: the loose heap promises about a third too much wherever the room
- * of the grains is meant.
+ * The two volumes of one sand and what lies between: the loose heap takes half as much room again as its grains or more,
+ * and counted into a mix it promises about a third too much.
  *
  * @formula
  * ```math

@@ -69,8 +69,8 @@ const CLOSEST_RANDOM = 0.64;
  * m_k = A \, m_A \qquad m_s = A \, (m_t - m_A) \qquad d = w + \frac{m_A}{\rho_s} \qquad \phi = \frac{m_A / \rho_s}{d}
  * ```
  * @units area, masses per area, shares, length, density, each a value or a range; answers masses, lengths and a share.
- * @validRange every input above 0; retained no more than thrown, though ranges of both may overlap; retainedShare up to 100 %, screenLoss from 0 % to below
- * 100 %.
+ * @validRange every input above 0; retained no more than thrown by the likely values, though ranges of both may overlap;
+ * retainedShare up to 100 %, screenLoss from 0 % to below 100 %.
  * @accuracy Exact up to round-off: relative error below 2e-15. Sweepings that are weighed settle what was kept.
  * @source common-practice, definition
  * @param input - Area, sand, film, and the units wanted.
@@ -160,12 +160,12 @@ const GROWS: Readonly<Record<keyof Throw, Direction>> = {
   solidDensity: '-',
 };
 
-/** Refuses what surely keeps more than was thrown. */
+/** Refuses what surely keeps more than was thrown, or keeps it by the likely values that are stated. */
 function checkKept({ thrown, retained }: BroadcastInput): void {
   if (retained === undefined) return;
-  const most_kgPerM2 = readRange('broadcast', 'thrown', thrown, MASS_PER_AREA, POSITIVE).high;
+  const cast = readRange('broadcast', 'thrown', thrown, MASS_PER_AREA, POSITIVE);
   const kept = readRange('broadcast', 'retained', retained, MASS_PER_AREA, POSITIVE);
-  if (kept.low > most_kgPerM2 * (1 + 1e-9)) {
+  if ((kept.likely ?? kept.low) > (cast.likely ?? cast.high) * (1 + 1e-9)) {
     refuse('broadcast', 'conflict', ['retained'], 'no more than thrown', retained);
   }
 }

@@ -4,7 +4,7 @@ import { DENSITY, LENGTH, MASS_PER_AREA, SHARE } from '../core/dimensions.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import type { Density, Length, MassPerArea, Quantity } from '../core/quantity.ts';
 import { readRange, type BaseRange, type Range, type Ranged } from '../core/range.ts';
-import { fields, read, refuse, write } from '../core/read.ts';
+import { fields, read, readOptional, refuse, write } from '../core/read.ts';
 import { readObjects, readTextOr } from '../core/readPlain.ts';
 import type { LengthUnit } from '../core/unitCodes.ts';
 
@@ -52,7 +52,8 @@ export interface BuildUp<U extends LengthUnit = LengthUnit> {
  * d = \sum_i \left( d_i + \frac{m_i}{\rho_i} \right)
  * ```
  * @units lengths, masses per area, densities; answers lengths and a share.
- * @validRange at least one layer, each with a film, or sand and its density; all above 0. Voids between the grains are
+ * @validRange at least one layer, each with a film of 0 or more, or sand and its density,
+ * both above 0. Voids between the grains are
  * filled by the resin of some layer.
  * @accuracy Exact up to round-off: relative error below 1e-15 for each layer.
  * @source definition
@@ -93,8 +94,8 @@ export function buildUp<U extends LengthUnit>(input: BuildUpInput<U>): BuildUp<U
     high: length(high),
   });
   const thickness = range(total_m);
-  const reached =
-    nominal && (total_m.likely ?? total_m.low) / read('buildUp', 'nominal', nominal, LENGTH, POSITIVE);
+  const nominal_m = readOptional('buildUp', 'nominal', nominal, LENGTH, POSITIVE);
+  const reached = nominal_m && (total_m.likely ?? total_m.low) / nominal_m;
   return {
     thickness,
     layers: read_m.map(({ name, thickness_m }) => ({ name, thickness: range(thickness_m) })),
@@ -128,9 +129,6 @@ function plus(one: BaseRange, other: BaseRange): BaseRange {
 /** One layer in metres. */
 function readLayer(layer: BuildUpLayer, i: number): { name: string; thickness_m: BaseRange } {
   const path = ['layers', i];
-  if (typeof layer !== 'object' || (layer as unknown) === null) {
-    refuse('buildUp', 'wrong-type', path, 'a layer as an object', layer);
-  }
   const { name, dryThickness, retained, solidDensity } = layer;
   const none: BaseRange = { low: 0, likely: 0, high: 0 };
   if (dryThickness === undefined && retained === undefined) {

@@ -51,7 +51,7 @@ export const bulkDensity = /* @__PURE__ */ monotone(
     const full_kg = read('bulkDensity', 'fullMass', fullMass, MASS, POSITIVE);
     const empty_kg = read('bulkDensity', 'emptyMass', emptyMass, MASS, NOT_NEGATIVE);
     const volume_m3 = read('bulkDensity', 'volume', volume, VOLUME, POSITIVE);
-    if (empty_kg >= full_kg)
+    if (empty_kg >= full_kg * (1 - 1e-12))
       refuse('bulkDensity', 'conflict', ['emptyMass'], 'less than fullMass', emptyMass);
     return write('bulkDensity', (full_kg - empty_kg) / volume_m3, DENSITY, unit);
   },

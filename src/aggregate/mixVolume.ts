@@ -30,8 +30,9 @@ export interface MixVolumeInput<U extends VolumeUnit = VolumeUnit> {
  * @validRange binder, sand and solidDensity above 0, air from 0 % to below 100 %. Without air only where the resin
  * fills all voids, see `mortarYield`.
  * @monotone binder +, sand +, solidDensity -, air +
- * @accuracy Exact up to round-off: relative error below 1e-15. Never from the loose volume of the sand: that promises
- * about a third too much. No published figure: handbooks work the same sum for concrete only.
+ * @accuracy Exact up to round-off: relative error below 1e-15 for air of up to a half, with fewer digits beyond. Never
+ * from the loose volume of the sand: that promises about a third too much. No published figure: handbooks work the same
+ * sum for concrete only.
  * @source navedtra-14070
  * @param input - Resin, sand, air and the unit wanted.
  * @returns The yield in `input.unit`, not rounded.

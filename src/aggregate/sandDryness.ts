@@ -33,7 +33,7 @@ export interface SandDrynessInput extends Confidence {
  *
  * @formula
  * ```math
- * u = \frac{m_w - m_d}{m_d} \le u_\text{max} \qquad \Delta u = \frac{\Delta m \, (m_w + m_d)}{m_d^2}
+ * u = \frac{m_w - m_d}{m_d} \le u_\text{max} \qquad \Delta u = \frac{\Delta m \, (m_w + m_d)}{m_d \, (m_d \mp \Delta m)}
  * ```
  * @units masses, share; answers an assessment in the unit of the limit.
  * @validRange dryMass above 0, wetMass no less than dryMass; limit and scaleError 0 or more. The limit belongs to the
@@ -65,7 +65,7 @@ export function sandDryness(input: SandDrynessInput): Assessment<ShareUnit> {
   const wet_kg = read('sandDryness', 'wetMass', wetMass, MASS, NOT_NEGATIVE);
   const dry_kg = read('sandDryness', 'dryMass', dryMass, MASS, NOT_NEGATIVE);
   const error = readError('sandDryness', 'scaleError', scaleError, coverage, MASS, NOT_NEGATIVE);
-  if (error.bound >= dry_kg) {
+  if (error.bound >= dry_kg * (1 - 1e-12)) {
     refuse('sandDryness', 'conflict', ['scaleError'], 'smaller than the dry mass', scaleError);
   }
   const moisture = read('sandDryness', 'wetMass', measured, SHARE, NOT_NEGATIVE);
@@ -73,7 +73,7 @@ export function sandDryness(input: SandDrynessInput): Assessment<ShareUnit> {
   const towards = moisture <= most ? error.bound : -error.bound;
   const uncertainty =
     coverage?.expanded([1 / dry_kg, error], [wet_kg / dry_kg ** 2, error]) ??
-    Math.abs((wet_kg + towards) / (dry_kg - towards) - 1 - moisture);
+    (error.bound * (wet_kg + dry_kg)) / (dry_kg * (dry_kg - towards));
   const verdict = judge(most - moisture, uncertainty, 1);
   return {
     verdict,

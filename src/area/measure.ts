@@ -1,7 +1,7 @@
 import { LENGTH } from '../core/dimensions.ts';
 import { NOT_NEGATIVE, POSITIVE } from '../core/limits.ts';
 import type { Length, Quantity } from '../core/quantity.ts';
-import { fields, read, readOr, refuse } from '../core/read.ts';
+import { read, readOr, refuse } from '../core/read.ts';
 import { readChoice, readCount, readTextOr } from '../core/readPlain.ts';
 import { arc } from './arc.ts';
 import { circleArea } from './circleArea.ts';
@@ -41,6 +41,8 @@ interface Form<S> {
   readonly area: (shape: S) => Quantity<'m2'>;
   /** Its edge in metres, from sizes that were read before. Nothing where they do not tell. */
   readonly edge?: (shape: S) => number;
+  /** How much of that edge is open where nothing is said about it. */
+  readonly open?: (shape: S) => Length;
 }
 
 const SQUARE_METRES = { unit: 'm2' } as const;
@@ -85,11 +87,11 @@ const FORMS: { readonly [N in ShapeName]: Form<Extract<Shape, { shape: N }>> } =
   segment: {
     sizes: ['chord', 'rise'],
     area: (shape) => segmentArea({ ...shape, ...SQUARE_METRES }),
-    // The chord is its open side.
     edge: ({ chord, rise }) => {
       const { radius, angle } = arc(metres(chord), metres(rise));
-      return radius * angle;
+      return radius * angle + metres(chord);
     },
+    open: ({ chord }) => chord,
   },
   polygon: {
     sizes: ['corners', 'holes'],
@@ -135,7 +137,7 @@ const FLAT_FIELDS = ['slope', 'outline', 'open'];
 
 /** Reads one piece of a take-off, whatever its form. */
 export function measure(shape: Shape): Measured {
-  const { shape: name, count = 1 } = fields('takeOff', shape);
+  const { shape: name, count = 1 } = shape;
   const form = FORMS[
     readChoice('takeOff', 'shape', name, Object.keys(FORMS) as ShapeName[])
   ] as unknown as Form<Shape>;
@@ -145,7 +147,7 @@ export function measure(shape: Shape): Measured {
     if (!known.includes(key)) refuse('takeOff', 'unknown-field', [key], `one of ${known.join(', ')}`, key);
   }
 
-  const { slope, outline, open } = shape as FlatFields;
+  const { slope, outline, open = outline ? undefined : form.open?.(shape) } = shape as FlatFields;
   const planArea = form.area(shape);
   const area = slope === undefined ? planArea : slopedArea({ planArea, slope, unit: 'm2' });
   const whole_m =

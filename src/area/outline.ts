@@ -3,7 +3,7 @@ import type { InputPath } from '../core/InputError.ts';
 import { refuse } from '../core/read.ts';
 import { readList, readObject, readUnit } from '../core/readPlain.ts';
 import type { LengthUnit } from '../core/unitCodes.ts';
-import { isSimple } from './isSimple.ts';
+import { meetingWalls } from './meetingWalls.ts';
 
 /** The corners of an outline in walking order, either way round. The last one joins the first, and may repeat it. */
 export interface Corners {
@@ -51,6 +51,9 @@ export function readOutline(fn: string, { corners, holes = [] }: OutlineInput): 
   const x = new Float64Array(room);
   const y = new Float64Array(room);
   const ends: number[] = [];
+  /** The sides by the corners they start from, as the caller counts them: from 1 on and through the holes. */
+  const numbers: number[] = [];
+  let number = 0;
   let end = 0;
   const isSame = (one: number, other: number) => x[one] === x[other] && y[one] === y[other];
   for (const [{ points }, path] of lines) {
@@ -66,6 +69,7 @@ export function readOutline(fn: string, { corners, holes = [] }: OutlineInput): 
       y[end] = point[1] - originY;
       // A corner that comes twice in a row is one corner.
       if (end === start || !isSame(end, end - 1)) end++;
+      numbers[end - 1] = ++number;
     }
     if (end > start + 1 && isSame(end - 1, start)) end--;
     if (end - start < 3) {
@@ -75,9 +79,11 @@ export function readOutline(fn: string, { corners, holes = [] }: OutlineInput): 
   }
 
   const outline = { x: x.subarray(0, end), y: y.subarray(0, end), ends, unit_m };
-  if (isSimple(outline)) return outline;
+  const walls = meetingWalls(outline);
+  if (!walls) return outline;
   const expected = 'lines that nowhere cross or touch, with every hole inside';
-  return refuse(fn, 'conflict', ['corners'], expected, 'lines that meet');
+  const sides = walls.map((wall) => 'side ' + String(numbers[wall])).join(' and ');
+  return refuse(fn, 'conflict', ['corners'], expected, sides);
 }
 
 /** One unit of the coordinates in metres; refuses what has not the form of corners. */

@@ -23,11 +23,13 @@ export interface PolygonAreaInput<U extends AreaUnit = AreaUnit> extends Outline
  * @validRange at least 3 different corners, in walking order either way round; no two walls cross or touch; every hole
  * lies inside and apart from the others.
  * @monotone corners none, holes none
- * @accuracy Relative error below 1e-12 for up to 100,000 corners, also in the coordinates of a national grid.
+ * @accuracy Relative error below 1e-12 for up to 100,000 corners, also in the coordinates of a national grid, down to
+ * strips of a ten-thousandth of their length; ten times as narrow costs a digit.
  * @source definition
  * @param input - Corners, holes and the unit wanted.
  * @returns The area in `input.unit`, not rounded.
- * @throws An `InputError` that names the field, or `conflict` where the outline crosses or touches itself.
+ * @throws An `InputError` that names the field, or `conflict` where the outline crosses or touches itself, with the two
+ * sides that meet; side 1 starts from the first corner, and those of the holes are counted on.
  * @example
  * ```ts
  * import * as area from 'coating-math/area';

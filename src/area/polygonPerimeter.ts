@@ -26,7 +26,8 @@ export interface PolygonPerimeterInput<U extends LengthUnit = LengthUnit> extend
  * @source definition
  * @param input - Corners, holes and the unit wanted.
  * @returns The perimeter in `input.unit`, not rounded.
- * @throws An `InputError` that names the field, or `conflict` where the outline crosses or touches itself.
+ * @throws An `InputError` that names the field, or `conflict` where the outline crosses or touches itself, with the two
+ * sides that meet; side 1 starts from the first corner, and those of the holes are counted on.
  * @example
  * ```ts
  * import * as area from 'coating-math/area';

@@ -47,7 +47,7 @@ export const ringArea = /* @__PURE__ */ monotone(
     const { outerDiameter, innerDiameter, unit } = fields('ringArea', input);
     const outer_m = read('ringArea', 'outerDiameter', outerDiameter, LENGTH, POSITIVE);
     const inner_m = read('ringArea', 'innerDiameter', innerDiameter, LENGTH, POSITIVE);
-    if (inner_m >= outer_m) {
+    if (inner_m >= outer_m * (1 - 1e-12)) {
       refuse('ringArea', 'conflict', ['innerDiameter'], 'less than outerDiameter', innerDiameter);
     }
     return write('ringArea', (Math.PI / 4) * (outer_m - inner_m) * (outer_m + inner_m), AREA, unit);

@@ -27,7 +27,10 @@ export interface FlatFields extends PieceFields {
   readonly slope?: Share | undefined;
   /** Its outline as measured, where it does not follow from its sizes. */
   readonly outline?: Length | undefined;
-  /** How much of its outline joins another piece or a door, so that there is no edge. */
+  /**
+   * How much of its outline joins another piece or a door, so that there is no edge. Nothing where not given; the
+   * chord of a segment.
+   */
   readonly open?: Length | undefined;
 }
 

@@ -7,6 +7,7 @@ import { inside } from '../core/inside.ts';
 import { NOT_NEGATIVE } from '../core/limits.ts';
 import type { Area, Quantity } from '../core/quantity.ts';
 import { fields, readOr, refuse, refuseAll, write } from '../core/read.ts';
+import { readObject } from '../core/readPlain.ts';
 import type { AreaUnit } from '../core/unitCodes.ts';
 import { measure, type Measured } from './measure.ts';
 import type { Shape, ShapeName } from './shape.ts';
@@ -37,8 +38,8 @@ export interface TakeOffItem<U extends AreaUnit = AreaUnit> {
   readonly area: Quantity<U>;
   /** Whether it counts towards the gross area, was taken off it, or was left in it. */
   readonly treatment: 'added' | 'deducted' | 'left-in';
-  /** Why it was left in. */
-  readonly reason?: 'below-deduct-from' | undefined;
+  /** Why a deduction was taken off or left in: by its size, or because no size is stated from which on to deduct. */
+  readonly reason?: 'at-least-deduct-from' | 'below-deduct-from' | 'no-deduct-from' | undefined;
 }
 
 /** One length in metric and in US measure. */
@@ -134,6 +135,10 @@ export function takeOff<U extends AreaUnit>(input: TakeOffInput<U>): TakeOff<U> 
     ...both('edges', totalEdge([...added, ...others])),
   };
 
+  const deduction: Became = {
+    treatment: 'deducted',
+    reason: deductFrom ? 'at-least-deduct-from' : 'no-deduct-from',
+  };
   const toItem = ({ name, shape, count, area_m2 }: Measured, what: Became): TakeOffItem<U> => ({
     ...{ name, shape, count, each: area(area_m2), area: area(count * area_m2) },
     ...what,
@@ -143,7 +148,7 @@ export function takeOff<U extends AreaUnit>(input: TakeOffInput<U>): TakeOff<U> 
     ...answer,
     items: [
       ...added.map((piece) => toItem(piece, { treatment: 'added' })),
-      ...others.map((piece) => toItem(piece, isLarge(piece) ? DEDUCTED : LEFT_IN)),
+      ...others.map((piece) => toItem(piece, isLarge(piece) ? deduction : LEFT_IN)),
     ],
     cautions: [
       ...small.map((piece) =>
@@ -166,7 +171,6 @@ export function takeOff<U extends AreaUnit>(input: TakeOffInput<U>): TakeOff<U> 
 
 /** What became of a piece. */
 type Became = Pick<TakeOffItem, 'treatment' | 'reason'>;
-const DEDUCTED: Became = { treatment: 'deducted' };
 const LEFT_IN: Became = { treatment: 'left-in', reason: 'below-deduct-from' };
 
 /** Reads all pieces of a list; what is wrong with any of them goes to `issues`. */
@@ -177,7 +181,11 @@ function readPieces(key: 'add' | 'deduct', shapes: readonly Shape[], issues: Inp
   }
   // Array.from visits the holes of a list as well.
   return Array.from(shapes as readonly Shape[]).flatMap((shape, i) => {
-    const result = attempt(() => inside('takeOff', [key, i], () => measure(shape)), undefined);
+    const run = () => {
+      const piece = readObject('takeOff', i, shape, [key]);
+      return inside('takeOff', [key, i], () => measure(piece));
+    };
+    const result = attempt(run, undefined);
     if (result.ok) return [result.value];
     issues.push(...result.issues);
     return [];

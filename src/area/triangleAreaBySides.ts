@@ -55,7 +55,11 @@ export const triangleAreaBySides = /* @__PURE__ */ monotone(
     const c_m = read('triangleAreaBySides', 'c', c, LENGTH, POSITIVE);
     const area_m2 =
       heron(a_m, b_m, c_m) ??
-      refuse('triangleAreaBySides', 'conflict', [], 'three sides that close', `${a_m}, ${b_m} and ${c_m} m`);
+      refuse('triangleAreaBySides', 'conflict', [], 'three sides that close', asGiven([a, b, c]));
     return write('triangleAreaBySides', area_m2, AREA, unit);
   },
 );
+
+function asGiven(sides: readonly Length[]): string {
+  return sides.map((side) => `${side.value} ${side.unit}`).join(', ');
+}

@@ -86,7 +86,7 @@ export function batchSteps(input: ClockBatch): BatchSteps {
       : readObjects(fn, 'marks', marks, 1).map((mark, i) => fillStep(fn, mark, ['marks', i]));
   const times = {
     mix: readTime(fn, 'start', start),
-    stand: standUntil && readTime(fn, 'standUntil', standUntil),
+    stand: standUntil === undefined ? undefined : readTime(fn, 'standUntil', standUntil),
     pourBy: readTime(fn, 'pourBy', pourBy),
     downBy: readTime(fn, 'downBy', downBy),
     discardAt: readTime(fn, 'discardAt', discardAt),

@@ -89,9 +89,6 @@ const MIXING_REMEDIES: readonly Remedy[] = [
   'slower hardener by the instructions',
 ];
 
-/** Any of them helps; the first cost least. */
-const REMEDIES: readonly Remedy[] = ['smaller batch', 'more hands', ...MIXING_REMEDIES];
-
 /** What can be done about a batch of this cycle, nothing where it fits, and the cautions of mixing it. */
 export function batchCautions(
   fn: string,
@@ -110,5 +107,8 @@ export function batchCautions(
     return { remedies: MIXING_REMEDIES, cautions: [short('no-time-to-place', pace.ready_s), ...always] };
   }
   if (cycle_s <= pace.usable_s * (1 + 1e-12)) return { remedies: [], cautions: always };
-  return { remedies: REMEDIES, cautions: [short('pot-life-too-short', cycle_s), ...always] };
+  return {
+    remedies: ['smaller batch', 'more hands', ...MIXING_REMEDIES],
+    cautions: [short('pot-life-too-short', cycle_s), ...always],
+  };
 }

@@ -94,7 +94,6 @@ export function dewPointMargin<U extends TemperatureDifferenceUnit>(
     measured,
     limit: asked,
     gap: inLimitUnit(gap_K),
-    ...(uncertainty_K > 0 && { uncertainty }),
     cautions: [
       ...(verdict === 'fails' ? [about('condensation', 'caution')] : []),
       ...(verdict === 'undecided' ? [about('dew-margin-undecided', 'caution')] : []),
@@ -115,5 +114,6 @@ export function dewPointMargin<U extends TemperatureDifferenceUnit>(
       }),
       ...errorsBasis(fn, input),
     ],
+    ...(uncertainty_K > 0 && { uncertainty }),
   };
 }

@@ -65,12 +65,12 @@ export function halfWidths({
   };
 }
 
-/** Says how the uncertainty of a verdict came about. */
-export function errorsBasis(fn: string, given: InstrumentErrors): Basis[] {
+/** Says how the uncertainty of a verdict came about; `more` are errors that are none of the instruments. */
+export function errorsBasis(fn: string, given: InstrumentErrors, more?: object): Basis[] {
   const { airError, relativeHumidityError, surfaceError, materialError } = given;
   return uncertaintyBasis(
     `climate.${fn}`,
-    { airError, relativeHumidityError, surfaceError, materialError },
+    { airError, relativeHumidityError, surfaceError, materialError, ...more },
     given,
   );
 }

@@ -211,11 +211,10 @@ export function layingWindows(input: LayingWindowsInput): LayingWindows {
           sensitiveFor,
           limits: input.limits,
           trend,
-          changeError,
         },
         'straight lines between readings',
       ),
-      ...errorsBasis(fn, input),
+      ...errorsBasis(fn, input, { changeError }),
     ],
   };
 }

@@ -2,7 +2,7 @@
 import { TIME } from '../core/dimensions.ts';
 import { readInstant, type Instant } from '../core/instant.ts';
 import type { Share, Temperature, Time } from '../core/quantity.ts';
-import { read, refuse } from '../core/read.ts';
+import { read, readOptional, refuse } from '../core/read.ts';
 import { readList, readObject } from '../core/readPlain.ts';
 import { readCondition, roomTo, type BaseLimit } from './conditions.ts';
 import { halfWidths, type BaseErrors } from './instruments.ts';
@@ -75,7 +75,7 @@ export function readSeries(
     cured: new Float64Array(n),
   };
   const { at, ms, offset_min, surface_C, margin, cured } = series;
-  const always_s = sensitiveFor && read(fn, 'sensitiveFor', sensitiveFor, TIME, SENSITIVE_TIME);
+  const always_s = readOptional(fn, 'sensitiveFor', sensitiveFor, TIME, SENSITIVE_TIME);
   const half = halfWidths(errors);
   let speedBefore = 0;
   for (let i = 0; i < n; i++) {

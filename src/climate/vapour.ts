@@ -7,11 +7,10 @@
  */
 import type { InputPath } from '../core/InputError.ts';
 import { refuse } from '../core/read.ts';
-import { AT_ZERO_CELSIUS } from '../core/temperature.ts';
 
-const KELVIN = AT_ZERO_CELSIUS.K;
+const KELVIN = 273.15;
 /** Where the two curves over water meet, in K. */
-const MEETING = KELVIN - 0.0088;
+const MEETING = 273.1412;
 
 /** Coefficients n1 to n10 of IAPWS-IF97, table 34. */
 const N1 = 1167.0521452767;

@@ -15,7 +15,8 @@ export interface AcrossAnswer<U extends string = string> extends Range<U> {
   readonly driver?: string | undefined;
   /**
    * `proven`: the formula declares how it moves with every ranged input, so no answer lies outside.
-   * `corners only`: it was computed at the ends of the ranges; between them it may go further.
+   * `corners only`: it was computed at the ends of the ranges, and at 0 where one holds it; between them it may go
+   * further.
    */
   readonly enclosure: 'proven' | 'corners only';
 }
@@ -30,6 +31,7 @@ const MOST_CORNERS = 8;
  * otherwise every corner is tried. Never feed the answer of one call to another over the same range: compose one
  * formula instead, or the range grows without reason.
  *
+ * @source ieee-1788-2015
  * @param formula - A formula of this library or your own.
  * @param input - Its input; any quantity in it may be a range.
  * @returns The range of answers, its driver and how far it is proven. `likely` where every range has one.
@@ -56,7 +58,8 @@ export function across<F extends Formula, const U extends ReturnType<F>['unit']>
       ...given,
       ...values,
     });
-    if (answer && Number.isFinite(answer.value)) return answer;
+    // Adding 0 turns −0 into 0.
+    if (answer && Number.isFinite(answer.value)) return { ...answer, value: answer.value + 0 };
     return refuse('across', 'not-a-quantity', ['formula'], 'a function that answers a quantity', answer);
   };
 
@@ -83,9 +86,11 @@ export function across<F extends Formula, const U extends ReturnType<F>['unit']>
         (directions[key] === '-') === (end === 'low') ? range.high : range.low,
       ]),
     );
-  /** Every choice of ends of the undeclared inputs. */
-  const corners = Array.from({ length: 2 ** free.length }, (_, bits): Record<string, unknown> =>
-    Object.fromEntries(free.map(([key, range], i) => [key, (bits >> i) & 1 ? range.high : range.low])),
+  /** Every choice of stops of the undeclared inputs. */
+  const corners = free.reduce<Record<string, unknown>[]>(
+    (chosen, [key, range]) =>
+      chosen.flatMap((corner) => stopsOf(range).map((stop) => ({ ...corner, [key]: stop }))),
+    [{}],
   );
   const answers = (end: 'low' | 'high') => corners.map((corner) => at({ ...pulled(end), ...corner }));
   const least = answers('low').reduce((a, b) => (b.value < a.value ? b : a));
@@ -101,6 +106,12 @@ export function across<F extends Formula, const U extends ReturnType<F>['unit']>
     ...(ranges.length > 0 && { driver: driverOf(ranges, at) }),
     enclosure: free.length > 0 ? 'corners only' : 'proven',
   };
+}
+
+/** Where an undeclared range is tried: at its ends, and at 0 between them, by which a formula may divide. */
+function stopsOf({ low, high }: Range): Quantity[] {
+  const holds0 = low.value < 0 && high.value > 0;
+  return holds0 ? [low, { value: 0, unit: low.unit }, high] : [low, high];
 }
 
 /** Refuses ends that are no quantities of one kind, or out of order. */

@@ -1,7 +1,11 @@
 import { Decimal } from 'decimal.js';
 
 /** A private copy, so that no setting of ours reaches the caller's decimals, nor theirs ours. */
-const Exact = Decimal.clone({ precision: 40, rounding: Decimal.ROUND_HALF_UP });
+const Exact = /* @__PURE__ */ privateDecimal();
+
+function privateDecimal(): typeof Decimal {
+  return Decimal.clone({ precision: 40, rounding: Decimal.ROUND_HALF_UP });
+}
 
 /** Significant digits that a double out of a formula is worth. */
 const COUNTED_DIGITS = 12;

@@ -6,8 +6,8 @@ export type Exact = number | readonly [numerator: number | string, denominator: 
 
 /** All units in which one kind of quantity may be given, each by its exact definition. */
 export interface Dimension<U extends string> {
-  /** Plain name of the kind, as it stands in messages. */
-  readonly name: string;
+  /** What one such quantity is called, with its article, as messages have it. */
+  readonly kind: string;
   /** One unit in base units, exactly. */
   readonly exact: Readonly<Record<U, Exact>>;
   /** The unit looked up last and its factor, see {@link factorOf}. */
@@ -16,8 +16,8 @@ export interface Dimension<U extends string> {
 }
 
 /** Sets up one kind of quantity from its exact definitions. */
-export function dimension<U extends string>(name: string, exact: Readonly<Record<U, Exact>>): Dimension<U> {
-  return { name, exact, lastUnit: undefined, lastFactor: undefined };
+export function dimension<U extends string>(kind: string, exact: Readonly<Record<U, Exact>>): Dimension<U> {
+  return { kind, exact, lastUnit: undefined, lastFactor: undefined };
 }
 
 /** The nearest double, or one beside it. */
@@ -34,9 +34,7 @@ export function factorOf(dimension: Dimension<string>, unit: unknown): number | 
     dimension.lastUnit = unit;
     // A list of one word would pass for the word, and an inherited name for a unit.
     const known = typeof unit === 'string' && Object.hasOwn(dimension.exact, unit);
-    dimension.lastFactor = known
-      ? toDouble((dimension.exact as Record<string, Exact>)[unit] as Exact)
-      : undefined;
+    dimension.lastFactor = known ? toDouble(dimension.exact[unit] as Exact) : undefined;
   }
   return dimension.lastFactor;
 }

@@ -1,6 +1,6 @@
-import { factorOf, type Dimension } from './dimension.ts';
+import { dimension, factorOf, type Dimension } from './dimension.ts';
 import * as tables from './dimensions.ts';
-import { ABSOLUTE } from './limits.ts';
+import { BELOW_ABSOLUTE_ZERO } from './limits.ts';
 import { AT_ZERO_CELSIUS } from './temperature.ts';
 import type * as codes from './unitCodes.ts';
 
@@ -79,6 +79,9 @@ export const DIMENSIONS = [
   tables.ANGLE,
 ] as unknown as readonly Dimension<Unit>[];
 
+/** Stands in for the kind of a quantity whose unit is not known, so that the refusal reads the same. */
+export const UNKNOWN: Dimension<string> = /* @__PURE__ */ dimension('a quantity', { 'known units': NaN });
+
 /** What leads from a number in one unit to base units and back. */
 export interface UnitScale {
   readonly unit: string;
@@ -96,7 +99,7 @@ const scales: ReadonlyMap<unknown, UnitScale> = /* @__PURE__ */ new Map(
     Object.keys(dimension.exact).map((unit) => {
       const factor = factorOf(dimension, unit) as number;
       const zero = (AT_ZERO_CELSIUS as Partial<Record<string, number>>)[unit];
-      const least = zero === undefined ? -Infinity : ABSOLUTE.above;
+      const least = zero === undefined ? -Infinity : BELOW_ABSOLUTE_ZERO;
       return [unit, { unit, dimension, factor, zero: zero ?? 0, least }];
     }),
   ),

@@ -33,16 +33,24 @@ function copied(value: unknown): unknown {
   if (typeof value !== 'object' || value === null) return value;
   if (Array.isArray(value)) return value.map(copied);
   const { value: number, unit } = value as Partial<Quantity>;
-  const { standardUncertainty, degreesOfFreedom } = value as Readonly<Record<string, unknown>>;
-  if (typeof number === 'number' && typeof unit === 'string') {
-    const plain = { value: number + 0, unit };
-    if (standardUncertainty === undefined) return plain;
-    return {
-      ...plain,
-      standardUncertainty: copied(standardUncertainty),
-      ...(copied({ degreesOfFreedom }) as object),
-    };
+  if (typeof number === 'number' && typeof unit === 'string') return copiedQuantity(number, unit, value);
+  // A loop, since every answer passes here: lists of pairs made most of what a check costs.
+  const copy: Record<string, unknown> = {};
+  for (const key of Object.keys(value)) {
+    const inner = (value as Readonly<Record<string, unknown>>)[key];
+    // No field of ours has that name, and to write it would give the copy a parent.
+    if (inner !== undefined && key !== '__proto__') copy[key] = copied(inner);
   }
-  const present = Object.entries(value).filter(([, inner]) => inner !== undefined);
-  return Object.fromEntries(present.map(([key, inner]) => [key, copied(inner)]));
+  return copy;
+}
+
+function copiedQuantity(number: number, unit: string, value: object): unknown {
+  const { standardUncertainty, degreesOfFreedom } = value as Readonly<Record<string, unknown>>;
+  if (standardUncertainty === undefined) return { value: number + 0, unit };
+  return {
+    value: number + 0,
+    unit,
+    standardUncertainty: copied(standardUncertainty),
+    ...(degreesOfFreedom !== undefined && { degreesOfFreedom: copied(degreesOfFreedom) }),
+  };
 }

@@ -28,9 +28,11 @@ export const PART_OR_WHOLE: Limits = {
   below: 1.000000000001,
   words: ' above 0 % and up to 100 %',
 };
+/** Just below absolute zero in °C: no temperature is lower. */
+export const BELOW_ABSOLUTE_ZERO = -273.1500000003;
 /** A temperature that exists. */
 export const ABSOLUTE: Limits = {
-  above: -273.1500000003,
+  above: BELOW_ABSOLUTE_ZERO,
   below: Infinity,
   words: ' at or above absolute zero',
 };

@@ -21,18 +21,19 @@ export function refuseAll(issues: readonly InputIssue[]): void {
 }
 
 /** Any value in a few words, for a message; what stands `inside` a quantity is not opened any further. */
-export function show(value: unknown, inside = false): string {
-  if (value === undefined) return 'nothing';
+export function show(value: unknown, inside?: boolean): string {
   if (typeof value === 'string') return `'${value.slice(0, 40)}'`;
-  if (typeof value !== 'object' || !value) return String(value);
+  if (Object(value) !== value) return value === undefined ? 'nothing' : String(value);
   const { value: number, unit } = value as Partial<Quantity>;
-  if (!inside && (number ?? unit) !== undefined) return `${show(number, true)} ${show(unit, true)}`;
+  if (!inside && (number ?? unit) !== undefined) return show(number, true) + ' ' + show(unit, true);
   return Array.isArray(value) ? 'a list' : 'an object';
 }
 
 /** The input object itself, or a refusal where there is none. */
 export function fields<I extends object>(fn: string, input: I): I {
-  return Object(input) === input ? input : refuse(fn, 'missing', [], 'an object', input);
+  return typeof input === 'object' && (input as unknown)
+    ? input
+    : refuse(fn, 'missing', [], 'an object', input);
 }
 
 /**
@@ -90,26 +91,23 @@ export function refuseQuantity(
   key: string | number,
   quantity: Partial<Quantity> | undefined,
   dimension: Dimension<string>,
-  { words }: Limits,
+  limits: Limits,
   outer: InputPath = [],
 ): never {
-  const kind = aKind(dimension.name);
   const value = quantity?.value;
   const factor = factorOf(dimension, quantity?.unit);
-  const [code, expected]: [InputErrorCode, string] =
-    typeof value !== 'number'
-      ? [quantity === undefined ? 'missing' : 'not-a-quantity', kind + words + ' as { value, unit }']
-      : factor === undefined
-        ? ['wrong-unit', kind + ' in ' + unitsOf(dimension)]
-        : Number.isFinite(value * factor)
-          ? ['out-of-range', kind + words]
-          : [Number.isFinite(value) ? 'too-large' : 'not-finite', 'finite'];
-  return refuse(fn, code, [...outer, key], expected, quantity);
-}
-
-/** The name of a kind of quantity with its article. */
-export function aKind(name: string): string {
-  return (/^[ae]/.test(name) ? 'an ' : 'a ') + name;
+  const shape = ' as { value, unit } in ' + unitsOf(dimension);
+  const [code, asked]: [InputErrorCode, string] =
+    quantity === undefined
+      ? ['missing', shape]
+      : typeof value !== 'number'
+        ? ['not-a-quantity', shape]
+        : factor === undefined
+          ? ['wrong-unit', shape]
+          : Number.isFinite(value * factor)
+            ? ['out-of-range', '']
+            : [Number.isFinite(value) ? 'too-large' : 'not-finite', ' that is finite'];
+  return refuse(fn, code, [...outer, key], dimension.kind + limits.words + asked, quantity);
 }
 
 /** The unit codes of a kind of quantity, for a message. */

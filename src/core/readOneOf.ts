@@ -28,6 +28,6 @@ export function readOneOf(
 /** Stands in for all kinds where a unit belongs to none, so that the refusal names them all. */
 function allOf(kinds: readonly Dimension<never>[]): Dimension<string> {
   const exact = Object.assign({}, ...kinds.map((kind) => kind.exact)) as Dimension<string>['exact'];
-  const name = kinds.map((kind) => kind.name).join(' or ');
-  return dimension(name, exact);
+  const kind = kinds.map((one) => one.kind).join(' or ');
+  return dimension(kind, exact);
 }

@@ -3,8 +3,8 @@ import type { InputPath } from './InputError.ts';
 import type { Limits } from './limits.ts';
 import { refuse, unitsOf } from './read.ts';
 
-/** A number of things, at least one. */
-const COUNT: Limits = { above: 0.999999999999, below: 2 ** 53, words: ' of 1 or more' };
+/** A number of things: from 1 to where doubles stop holding every whole number, 2^53. */
+const COUNT: Limits = { above: 0.999999999999, below: 9_007_199_254_740_992, words: ' of 1 or more' };
 
 /** Reads a number that has no unit: the parts of a ratio, an exponent. */
 export function readNumber(
@@ -85,7 +85,13 @@ export function readChoice<C extends string>(
 ): C {
   if (choices.includes(value as C)) return value as C;
   const code = value === undefined ? 'missing' : typeof value === 'string' ? 'out-of-range' : 'wrong-type';
-  return refuse(fn, code, [...path, key], `one of ${choices.join(', ')}`, value);
+  return refuse(fn, code, [...path, key], `one of ${listed(choices)}`, value);
+}
+
+/** Words to choose from, for a message; in quotes where one of them has a comma of its own. */
+export function listed(choices: readonly string[]): string {
+  const quote = choices.join('').includes(',') ? "'" : '';
+  return quote + choices.join(quote + ', ' + quote) + quote;
 }
 
 /** Reads a word that a table has an entry for. */

@@ -1,12 +1,9 @@
-import { dimension, type Dimension } from './dimension.ts';
-import { scaleOf, type UnitScale } from './dimensionOf.ts';
+import type { Dimension } from './dimension.ts';
+import { scaleOf, UNKNOWN, type UnitScale } from './dimensionOf.ts';
 import type { InputPath } from './InputError.ts';
 import { ABSOLUTE, ANY } from './limits.ts';
 import type { Quantity } from './quantity.ts';
 import { refuseQuantity } from './read.ts';
-
-/** Stands in for the kind of a quantity whose unit is not known, so that the refusal reads the same. */
-const UNKNOWN: Dimension<string> = /* @__PURE__ */ dimension('quantity', { 'a known unit': NaN });
 
 /**
  * The scale on which the quantity in the field `key` stands, of one kind or of whatever kind its unit says. What base

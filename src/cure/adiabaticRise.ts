@@ -14,7 +14,7 @@ export interface AdiabaticRiseInput<U extends TemperatureDifferenceUnit = Temper
   readonly specificHeat: SpecificHeat;
   /** Share of the whole mass that is filler or sand. None where not given. */
   readonly fillerShare?: Share | undefined;
-  /** Heat that warms the filler by a degree; due with `fillerShare`. */
+  /** Heat that warms the filler by a degree; goes with `fillerShare`. */
   readonly fillerSpecificHeat?: SpecificHeat | undefined;
   /** Unit of the answer. */
   readonly unit: U;
@@ -38,7 +38,7 @@ export interface AdiabaticRise<U extends TemperatureDifferenceUnit = Temperature
  * \Delta T = \frac{(1 - f) \, h}{(1 - f) \, c_r + f \, c_f}
  * ```
  * @units heat per mass, specific heats, share; answers temperature difference.
- * @validRange heat and specific heats above 0; fillerShare from 0 % to below 100 %, with fillerSpecificHeat.
+ * @validRange heat and specific heats above 0; fillerShare from 0 % to below 100 %, with fillerSpecificHeat: both or neither.
  * @accuracy Exact up to round-off; an upper bound, since heat is lost and specific heat grows with temperature.
  * @source common-practice, udel-epoxy-smoke
  * @param input - Heat, specific heats, filler and the unit wanted.
@@ -66,6 +66,9 @@ export function adiabaticRise<U extends TemperatureDifferenceUnit>(
   const filler_JPerGK = readOptional(fn, 'fillerSpecificHeat', fillerSpecificHeat, SPECIFIC_HEAT, POSITIVE);
   if (share !== undefined && filler_JPerGK === undefined) {
     refuse(fn, 'missing', ['fillerSpecificHeat'], 'a specific heat with fillerShare', fillerSpecificHeat);
+  }
+  if (share === undefined && filler_JPerGK !== undefined) {
+    refuse(fn, 'missing', ['fillerShare'], 'a share with fillerSpecificHeat', fillerShare);
   }
   const filler = share ?? 0;
   const rise_K = ((1 - filler) * heat_JPerG) / ((1 - filler) * resin_JPerGK + filler * (filler_JPerGK ?? 0));

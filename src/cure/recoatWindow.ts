@@ -4,7 +4,7 @@ import type { Quantity, Temperature } from '../core/quantity.ts';
 import { fields, refuse, write } from '../core/read.ts';
 import type { TimeUnit } from '../core/unitCodes.ts';
 import { ruleBasis } from './timeAt.ts';
-import { celsiusAt, readTimeRule, type TimeRule } from './timeRule.ts';
+import { celsiusAt, readTimeRule, SLACK, type TimeRule } from './timeRule.ts';
 
 /** Input of {@link recoatWindow}. */
 export interface RecoatWindowInput<U extends TimeUnit = TimeUnit> {
@@ -73,7 +73,9 @@ export function recoatWindow<U extends TimeUnit>(input: RecoatWindowInput<U>): R
   const longRule = readTimeRule(fn, 'longest', longest);
   const cold = celsiusAt(fn, shortRule, 'coldest', coldest);
   const warm = celsiusAt(fn, longRule, 'warmest', warmest);
-  if (warm < cold) refuse(fn, 'conflict', ['warmest'], 'no lower than coldest', warmest);
+  celsiusAt(fn, shortRule, 'warmest', warmest);
+  celsiusAt(fn, longRule, 'coldest', coldest);
+  if (warm < cold - SLACK) refuse(fn, 'conflict', ['warmest'], 'no lower than coldest', warmest);
   return windowOf(
     fn,
     shortRule.seconds(cold),

@@ -41,7 +41,7 @@ export function convertExact<From extends Unit, To extends SameKind<From>>(
   const fn = 'convertExact';
   const { quantity, unit, digits, valueAs = 'double' } = fields(fn, input);
   const { dimension } = readScale(fn, 'quantity', quantity);
-  if (dimensionOf(unit)?.name !== dimension.name) {
+  if (dimensionOf(unit)?.kind !== dimension.kind) {
     refuse(fn, 'wrong-unit', ['unit'], `one of ${unitsOf(dimension)}`, unit);
   }
   if (!Number.isInteger(digits) || digits < 1 || digits > MOST_DIGITS) {

@@ -14,7 +14,11 @@ const GUARD = 24;
 const CLEAN = 20;
 
 /** A private copy, so that no setting of ours reaches the caller's decimals, nor theirs ours. */
-const Long = Decimal.clone({ precision: MOST_DIGITS + GUARD, rounding: Decimal.ROUND_HALF_UP });
+const Long = /* @__PURE__ */ longDecimal();
+
+function longDecimal(): typeof Decimal {
+  return Decimal.clone({ precision: MOST_DIGITS + GUARD, rounding: Decimal.ROUND_HALF_UP });
+}
 
 /** What the converter asks of a number type; it compares only to find the handiest unit, which nobody asks it for. */
 export const decimals: Wrapper<Decimal> = {
@@ -57,9 +61,9 @@ export function decimalOf(value: number, as: 'double' | 'digits'): Decimal {
 
 function measures(): Record<string, Measure<string, string>> {
   return Object.fromEntries(
-    DIMENSIONS.map(({ name, exact }) => [
-      name,
-      name === TEMPERATURE.name ? temperature() : { systems: { all: mapValues(exact, unitOf) } },
+    DIMENSIONS.map(({ kind, exact }) => [
+      kind,
+      kind === TEMPERATURE.kind ? temperature() : { systems: { all: mapValues(exact, unitOf) } },
     ]),
   );
 }

@@ -63,7 +63,7 @@ export const appliedThickness = /* @__PURE__ */ monotone(
     const tools_m3 = readOr(0, 'appliedThickness', 'toolLoad', toolLoad, VOLUME, NOT_NEGATIVE);
     const film_m = filmAbovePeaks(volume_m3 - tools_m3, area_m2, residueShare, texture_m);
     // Round-off of nothing is no film.
-    if (!(film_m > 1e-12 * texture_m)) {
+    if (!(film_m > 1e-12 * (texture_m + tools_m3 / area_m2))) {
       refuse('appliedThickness', 'conflict', ['volume'], 'more than texture and tools take', volume);
     }
     return write('appliedThickness', film_m, LENGTH, unit);

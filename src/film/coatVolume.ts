@@ -125,7 +125,8 @@ const LOSSES: readonly (readonly [LossCause, LossKind, Input])[] = [
  * @units area, lengths, shares, volumes or spread rate, each a value or a range; answers volumes and a length.
  * @validRange area and film above 0; solids above 0 % and up to 100 %; shares from 0 % to below 100 %; the rest 0 or
  * more. Texture and porosity do not go with a spread rate, which holds them already.
- * @accuracy Exact up to round-off, relative error below 2e-15; as good as the losses that are put in. A plan without a
+ * @accuracy Exact up to round-off, relative error below 2e-15 for shares of up to a half each, with fewer digits the nearer
+ * one comes to the whole; as good as the losses that are put in. A plan without a
  * test square is good for about 15 %, with one for 5 %.
  * @source pcrc-coverage-2003, common-practice
  * @param input - Area, film or rate, losses, and the units wanted.

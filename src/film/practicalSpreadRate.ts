@@ -26,7 +26,8 @@ export interface PracticalSpreadRateInput<U extends SpreadRateUnit = SpreadRateU
  * @validRange spreadRate above 0, loss from 0 % to below 100 %. For losses of one share only; texture and tools do
  * not scale this way, see `coatVolume`.
  * @monotone spreadRate +, loss -
- * @accuracy Exact up to round-off: relative error below 6e-16.
+ * @accuracy Exact up to round-off: relative error below 6e-16 for a loss of up to a half; what is left of the whole has fewer
+ * digits the nearer the loss comes to it.
  * @source pcrc-coverage-2003
  * @param input - Rate, loss and the unit wanted.
  * @returns The spread rate in `input.unit`, not rounded.

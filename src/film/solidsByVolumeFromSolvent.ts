@@ -60,7 +60,7 @@ export const solidsByVolumeFromSolvent = /* @__PURE__ */ monotone(
       DENSITY,
       POSITIVE,
     );
-    if (content_kgPerM3 >= solvent_kgPerM3) {
+    if (content_kgPerM3 >= solvent_kgPerM3 * (1 - 1e-12)) {
       refuse(
         'solidsByVolumeFromSolvent',
         'conflict',

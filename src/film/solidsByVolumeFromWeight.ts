@@ -61,7 +61,7 @@ export const solidsByVolumeFromWeight = /* @__PURE__ */ monotone(
       POSITIVE,
     );
     const byVolume = 1 - (Math.max(1 - byWeight, 0) * density_kgPerM3) / solvent_kgPerM3;
-    if (!(byVolume > 0)) {
+    if (!(byVolume > 1e-12)) {
       refuse(
         'solidsByVolumeFromWeight',
         'conflict',

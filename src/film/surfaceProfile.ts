@@ -105,7 +105,11 @@ export function surfaceProfile(input: SurfaceProfileInput): SurfaceProfile {
   ];
   const systems = rows.map(([system]) => system);
   if (rows.length === 0) {
-    return { systems, cautions: [caution('profile-not-advised', 'note', { thickness })], basis };
+    return {
+      systems,
+      cautions: [caution('profile-not-advised', 'note', { thickness: echo(thickness) })],
+      basis,
+    };
   }
 
   const classes = {

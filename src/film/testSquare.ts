@@ -110,7 +110,7 @@ function rateOf({ area, mixed, mixedMass, density, leftOver }: Values<Readings>)
       : read('testSquare', 'mixedMass', mixedMass, MASS, POSITIVE) /
         read('testSquare', 'density', density, DENSITY, POSITIVE);
   const left_m3 = readOr(0, 'testSquare', 'leftOver', leftOver, VOLUME, NOT_NEGATIVE);
-  if (left_m3 >= mixed_m3)
+  if (left_m3 >= mixed_m3 * (1 - 1e-12))
     refuse('testSquare', 'conflict', ['leftOver'], 'less than what was mixed', leftOver);
   return area_m2 / (mixed_m3 - left_m3);
 }

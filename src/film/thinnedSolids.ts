@@ -29,7 +29,8 @@ export interface ThinnedSolidsInput<U extends ShareUnit = ShareUnit> {
  * @validRange solidsByVolume above 0 % and up to 100 %; one of thinnerOfPaint, 0 or more, and thinnerOfMix, from 0 %
  * to below 100 %. Volumes add: what the two take up into each other is not in it.
  * @monotone solidsByVolume +, thinnerOfPaint -, thinnerOfMix -
- * @accuracy Exact up to round-off: relative error below 6e-16.
+ * @accuracy Exact up to round-off: relative error below 6e-16 for thinner of up to half the mix, with fewer digits the nearer it
+ * comes to all of it.
  * @source pcrc-film-2003
  * @param input - Solids, thinner and the unit wanted.
  * @returns The solids of the mix in `input.unit`, not rounded.

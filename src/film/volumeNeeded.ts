@@ -34,7 +34,8 @@ export interface VolumeNeededInput<U extends VolumeUnit = VolumeUnit> {
  * @units area, lengths, share, volume; answers volume.
  * @validRange area above 0, wetThickness above 0; residue from 0 % to below 100 %; textureDepth and toolLoad 0 or more.
  * @monotone area +, wetThickness +, residue +, textureDepth +, toolLoad +
- * @accuracy Exact up to round-off: relative error below 1e-15. As good as the losses that are put in.
+ * @accuracy Exact up to round-off: relative error below 1e-15 for a residue of up to a half, with fewer digits the nearer it
+ * comes to the whole. As good as the losses that are put in.
  * @source pcrc-coverage-2003, definition
  * @param input - Area, film, losses and the unit wanted.
  * @returns The volume to be mixed in `input.unit`, not rounded.

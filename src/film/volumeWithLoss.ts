@@ -27,7 +27,8 @@ export interface VolumeWithLossInput<U extends VolumeUnit = VolumeUnit> {
  * @validRange netVolume above 0, loss from 0 % to below 100 %. What is bought beyond the need is another thing: see
  * `volumeWithSpare`.
  * @monotone netVolume +, loss +
- * @accuracy Exact up to round-off: relative error below 6e-16.
+ * @accuracy Exact up to round-off: relative error below 6e-16 for a loss of up to a half; what is left of the whole has fewer
+ * digits the nearer the loss comes to it.
  * @source pcrc-coverage-2003
  * @param input - Volume, loss and the unit wanted.
  * @returns The volume in `input.unit`, not rounded.

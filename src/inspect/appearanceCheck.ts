@@ -1,18 +1,22 @@
 import type { Verdict } from '../core/assessment.ts';
 import { basis } from '../core/basis.ts';
 import type { Basis, Caution, CautionCode, Cited } from '../core/caution.ts';
-import type { InputPath } from '../core/InputError.ts';
 import type { Limits } from '../core/limits.ts';
 import { fields, refuse } from '../core/read.ts';
 import { readKey, readNumber, readObject } from '../core/readPlain.ts';
 import { meanOf } from '../statistics/readings.ts';
-import { GLOSS } from './glossScale.ts';
-import { judgeScale, readPlaces, type ScaleCriterion, type ScaleFinding, type ScalePlace } from './scale.ts';
+import { CLARITY, GLOSS } from './glossScale.ts';
+import {
+  judgeScale,
+  readPlaces,
+  readScaleError,
+  type ScaleCriterion,
+  type ScaleFinding,
+  type ScalePlace,
+} from './scale.ts';
 import { worstFinding } from './worstFinding.ts';
 import {
-  halfWidthOf,
   readCoverage,
-  readErrorBy,
   uncertaintyBasis,
   type Confidence,
   type ReadingError,
@@ -57,7 +61,6 @@ export interface AppearanceResult extends ScaleFinding {
   readonly basis: readonly Basis[];
 }
 
-const CLARITY: Limits = { above: -5e-324, below: 100.0000000001, words: ' from 0 to 100' };
 const SCALES: Readonly<Record<AppearanceScale, { readonly limits: Limits; readonly cited: Cited }>> = {
   'gloss 20°': { limits: GLOSS, cited: { source: 'astm-d523' } },
   'gloss 60°': { limits: GLOSS, cited: { source: 'astm-d523' } },
@@ -125,12 +128,10 @@ export function appearanceCheck(input: AppearanceCheckInput): AppearanceResult {
     }
   }
   const coverage = readCoverage(fn, input);
-  const size = (key: string, off: number, path: InputPath) => readNumber(fn, key, off, ends, path);
-  const error = halfWidthOf(readErrorBy(fn, 'readingError', readingError, coverage, size), coverage);
+  const error = readScaleError(fn, 'readingError', readingError, coverage, ends);
   const findings = judgeScale(measured, asked, error);
   const governing = worstFinding(findings) as ScaleFinding;
   return {
-    ...governing,
     findings,
     mean: meanOf(measured.map(({ value }) => value)),
     cautions: findings.flatMap((finding): Caution[] => {
@@ -148,5 +149,6 @@ export function appearanceCheck(input: AppearanceCheckInput): AppearanceResult {
       }),
       ...uncertaintyBasis(`inspect.${fn}`, { readingError }, input),
     ],
+    ...governing,
   };
 }

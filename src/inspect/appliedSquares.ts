@@ -51,7 +51,7 @@ export function readSquares(fn: string, given: readonly AppliedSquare[]): BaseSq
 
 /** What one unit of the logged amount is in m³: 1 for a volume, the inverse of the density for a mass. */
 export function volumeOf(fn: string, kind: Dimension<string>, density: Density | undefined): number {
-  if (kind.name === VOLUME.name) {
+  if (kind.kind === VOLUME.kind) {
     if (density !== undefined) refuse(fn, 'conflict', ['density'], 'nothing without masses', density);
     return 1;
   }

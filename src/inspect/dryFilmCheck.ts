@@ -13,7 +13,7 @@ import { findingsOf, type BaseFinding, type FilmCriterion, type GaugeError } fro
 import { missingOf, readFilmAreas, type FilmArea, type MissingReadings } from './filmReadings.ts';
 import { readCoatedArea, readFilmLimits, type SpecifiedFilm } from './filmLimits.ts';
 import type { FilmRule } from './filmRules.ts';
-import { readFilmRule } from './readFilmRule.ts';
+import { citedOf, readFilmRule } from './readFilmRule.ts';
 import type { FilmSubstrate } from './substrates.ts';
 import { worstFinding } from './worstFinding.ts';
 import {
@@ -197,11 +197,11 @@ export function dryFilmCheck<U extends LengthUnit>(input: DryFilmCheckInput<U>):
     };
   }
 
-  const about = (code: CautionCode, params: Caution['params']): Caution => ({
+  const about = (code: CautionCode, params: Caution['params'], cited = base.cited): Caution => ({
     code,
     severity: 'caution',
     params,
-    source: base.source,
+    ...cited,
   });
   const paramsOf = ({ clause, measured: value, limit, area, spot }: FilmFinding<U>) => ({
     clause,
@@ -222,12 +222,13 @@ export function dryFilmCheck<U extends LengthUnit>(input: DryFilmCheckInput<U>):
     })),
     missing,
     cautions: [
-      ...findings.flatMap((finding) => {
+      ...findings.flatMap((finding, i) => {
         if (finding.verdict === 'meets') return [];
-        const code = finding.verdict === 'fails' ? FAILED[finding.criterion] : 'film-undecided';
-        return [about(code, paramsOf(finding))];
+        if (finding.verdict === 'fails') return [about(FAILED[finding.criterion], paramsOf(finding))];
+        const reason = found[i]?.doubt ?? 'the gauge cannot tell';
+        return [about('film-undecided', { ...paramsOf(finding), reason })];
       }),
-      ...(lacking ? [about('too-few-film-readings', { rule: base.name, ...missing })] : []),
+      ...(lacking ? [about('too-few-film-readings', { rule: base.name, ...missing }, base.countCited)] : []),
       ...bare.map(({ name, bare: spot = 0 }) => about('bare-spot', { place: `${name}, spot ${spot + 1}` })),
       ...ruleCautions(base),
     ],
@@ -236,7 +237,7 @@ export function dryFilmCheck<U extends LengthUnit>(input: DryFilmCheckInput<U>):
         'measured',
         `inspect.${fn}`,
         'worst of spots, means of areas and share of low spots against their limits',
-        base.source,
+        citedOf(base),
         {
           rule,
           substrate,
@@ -260,7 +261,7 @@ function readGaugeError(fn: string, input: DryFilmCheckInput): GaugeError {
   let ofReading = false;
   const size = (key: string, given: Length | Share, path: InputPath) => {
     const { base, dimension } = readOneOf(fn, key, given, [LENGTH, SHARE], NOT_NEGATIVE, path);
-    ofReading = dimension.name === SHARE.name;
+    ofReading = dimension.kind === SHARE.kind;
     return base;
   };
   const half = halfWidthOf(readErrorBy(fn, 'gaugeError', input.gaugeError, coverage, size), coverage);

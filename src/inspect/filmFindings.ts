@@ -9,10 +9,15 @@ import { meanOf } from '../statistics/readings.ts';
 /** What a rule holds the film to. */
 export type FilmCriterion = 'spot-least' | 'spot-most' | 'mean-least' | 'mean-most' | 'low-share';
 
+/** Why a place is not decided. */
+type FilmDoubt = 'the gauge cannot tell' | 'readings are missing' | 'the rule is not known there';
+
 /** The worst place by one criterion; thicknesses in m, shares as fractions. */
 export interface BaseFinding {
   readonly criterion: FilmCriterion;
   readonly verdict: Verdict;
+  /** Why, where the verdict is undecided. */
+  readonly doubt?: FilmDoubt | undefined;
   readonly measured: number;
   readonly limit: number;
   readonly gap: number;
@@ -37,12 +42,12 @@ export interface JudgedFilm {
   readonly error: GaugeError;
 }
 
-/** A mean that may decide: of a spot or of an area. Without all its readings it never fails a film. */
+/** A mean that may decide: of a spot or of an area. With a doubt, such as missing readings, it never fails a film. */
 interface Place {
   readonly value: number;
   readonly area?: number | undefined;
   readonly spot?: number | undefined;
-  readonly decides: boolean;
+  readonly doubt?: FilmDoubt | undefined;
 }
 
 /** The least or greatest spot of each area, apart for spots that decide and those that lack readings. */
@@ -54,7 +59,8 @@ function endSpots({ areas, readingsPerSpot }: JudgedFilm, sign: 1 | -1): Place[]
         if ((counts[spot] ?? 0) >= readingsPerSpot !== decides) return;
         if (found < 0 || sign * value < sign * (spots_m[found] ?? 0)) found = spot;
       });
-      return found < 0 ? [] : [{ value: spots_m[found] ?? 0, area, spot: found, decides }];
+      const doubt = decides ? undefined : 'readings are missing';
+      return found < 0 ? [] : [{ value: spots_m[found] ?? 0, area, spot: found, doubt }];
     }),
   );
 }
@@ -68,13 +74,15 @@ function worstPlace(
   error: GaugeError,
 ): BaseFinding[] {
   if (limit === undefined) return [];
-  const judged = places.map(({ value, area, spot, decides }): BaseFinding => {
+  const judged = places.map(({ value, area, spot, doubt }): BaseFinding => {
     const gap = sign * (value - limit);
     const uncertainty = error(value);
-    const verdict = judge(gap, uncertainty, limit);
+    const byGauge = judge(gap, uncertainty, limit);
+    const verdict = byGauge === 'fails' && doubt ? 'undecided' : byGauge;
     return {
       criterion,
-      verdict: decides || verdict !== 'fails' ? verdict : 'undecided',
+      verdict,
+      doubt: byGauge === 'undecided' ? 'the gauge cannot tell' : doubt,
       measured: value,
       limit,
       gap,
@@ -127,8 +135,10 @@ function lowShares(
     const worst = low(-1) / spots_m.length;
     const measured = low(0) / spots_m.length;
     const gap = limit - measured;
+    const byGauge = within(low(1) / spots_m.length) && !within(worst);
     return {
       criterion: 'low-share',
+      doubt: byGauge ? 'the gauge cannot tell' : 'readings are missing',
       verdict: within(worst) ? 'meets' : within(best) ? 'undecided' : 'fails',
       measured,
       limit,
@@ -146,7 +156,10 @@ export function findingsOf(film: JudgedFilm, limits: BaseFilmLimits, terms: Base
   const { error } = film;
   const sets = setsOf(film);
   const means = (known: boolean) =>
-    sets.map(({ mean_m, complete, area }) => ({ value: mean_m, area, decides: known && complete }));
+    sets.map(({ mean_m, complete, area }): Place => {
+      const byReadings = complete ? undefined : 'readings are missing';
+      return { value: mean_m, area, doubt: known ? byReadings : 'the rule is not known there' };
+    });
   return [
     ...worstPlace('spot-least', endSpots(film, 1), limits.spotLeast, 1, error),
     ...worstPlace('spot-most', endSpots(film, -1), limits.spotMost, -1, error),

@@ -25,7 +25,7 @@ export interface BaseFilmArea {
   /** How many readings each mean is of. */
   readonly counts: readonly number[];
   readonly mean_m: number;
-  /** Place of the first spot with a reading of nothing. */
+  /** Place of the first spot with a reading of which nothing is left above the peaks. */
   readonly bare?: number | undefined;
 }
 
@@ -43,9 +43,9 @@ export function readFilmAreas(
     let bare: number | undefined;
     const counts: number[] = [];
     const reading = (key: number, quantity: Length, spot: number, at: InputPath) => {
-      const read_m = read(fn, key, quantity, LENGTH, NOT_NEGATIVE, at);
-      if (read_m === 0) bare ??= spot;
-      return Math.max(0, read_m - correction_m);
+      const film_m = Math.max(0, read(fn, key, quantity, LENGTH, NOT_NEGATIVE, at) - correction_m);
+      if (film_m === 0) bare ??= spot;
+      return film_m;
     };
     const spots_m = readList(fn, 'spots', area.spots, 1, ['areas', i]).map((spot, k) => {
       if (!Array.isArray(spot)) {

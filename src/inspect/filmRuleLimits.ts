@@ -98,7 +98,7 @@ export function filmRuleLimits<U extends LengthUnit>(input: FilmRuleLimitsInput<
         'limits',
         `inspect.${fn}`,
         'share of the rule · specified thickness',
-        base.source,
+        base.cited,
         {
           rule,
           substrate,

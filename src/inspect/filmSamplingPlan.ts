@@ -79,7 +79,7 @@ export function filmSamplingPlan(input: FilmSamplingPlanInput): FilmSamplingPlan
         'readings',
         `inspect.${fn}`,
         base.counting,
-        base.source,
+        base.countCited,
         { rule, substrate, coatedArea },
         base.assumption,
       ),

@@ -3,7 +3,12 @@
  * @module inspect
  */
 export { aggregateExposure } from './aggregateExposure.ts';
-export type { AggregateExposure, AggregateExposureInput } from './aggregateExposure.ts';
+export type {
+  AggregateExposure,
+  AggregateExposureInput,
+  ExposureClass,
+  SurfacePart,
+} from './aggregateExposure.ts';
 export { appearanceCheck } from './appearanceCheck.ts';
 export type {
   AppearanceCheckInput,
@@ -38,9 +43,9 @@ export type {
   PlannedFilm,
 } from './notchGaugeReading.ts';
 export { pendulumClass } from './pendulumClass.ts';
-export type { PendulumClass, PendulumClassInput } from './pendulumClass.ts';
+export type { PendulumClass, PendulumClassInput, SlipPotential } from './pendulumClass.ts';
 export { polishLevel } from './polishLevel.ts';
-export type { PolishLevel, PolishLevelInput } from './polishLevel.ts';
+export type { PolishLevel, PolishLevelInput, PolishLevelNumber } from './polishLevel.ts';
 export { pullOffCheck } from './pullOffCheck.ts';
 export type {
   FailureMode,

@@ -8,19 +8,29 @@ import type { LikelyRange } from '../core/range.ts';
 import { fields, read, write } from '../core/read.ts';
 import { readObject } from '../core/readPlain.ts';
 import type { AreaUnit, MassUnit, VolumeUnit } from '../core/unitCodes.ts';
+import {
+  halfWidthOf,
+  readCoverage,
+  readError,
+  uncertaintyBasis,
+  type Confidence,
+  type ReadingError,
+} from '../statistics/readingError.ts';
 import { readSquares, type AppliedSquare } from './appliedSquares.ts';
 
 /** Input of {@link materialForecast}. */
 export interface MaterialForecastInput<
   U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit,
   A extends AreaUnit = AreaUnit,
-> {
+> extends Confidence {
   /** The squares that are done, with what was used on each. */
   readonly squares: readonly AppliedSquare[];
   /** Area that is still to be done. */
   readonly areaLeft: Area;
   /** What there still is, by volume or by mass as the squares. */
   readonly amountLeft: Volume | Mass;
+  /** What that may be off by: pails dipped with a stick, or weighed. Taken as exact where not given. */
+  readonly amountLeftError?: ReadingError<Volume | Mass> | undefined;
   /** Units of the answer. */
   readonly units: { readonly amount: U; readonly area: A };
 }
@@ -30,8 +40,13 @@ export interface MaterialForecast<
   U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit,
   A extends AreaUnit = AreaUnit,
 > {
-  /** Meets: it lasts even at the rate of the thirstiest square. Fails: not even at that of the tightest one. */
+  /**
+   * Meets: it lasts even at the rate of the thirstiest square, and by the least that may be left. Fails: not even at that
+   * of the tightest one, by the most.
+   */
   readonly verdict: Verdict;
+  /** Half the width in which the amount left lies, where its error was given. */
+  readonly uncertainty?: Quantity<U> | undefined;
   /** What the rest of the floor takes: at the rates of the tightest square, of all, and of the thirstiest one. */
   readonly need: LikelyRange<U>;
   /** What will be missing; 0 where nothing is. */
@@ -53,10 +68,10 @@ export interface MaterialForecast<
  * ```
  * @units areas, volumes or masses; answers the same kind and areas.
  * @validRange areas and amounts of the squares above 0; areaLeft above 0, amountLeft 0 or more. The floor ahead drinks as
- * the squares behind: a change of concrete changes it.
+ * the squares behind: a change of concrete changes it. amountLeftError 0 or more.
  * @accuracy Exact up to round-off. What lasts exactly meets. No published figure: it is a proportion.
- * @source common-practice
- * @param input - Squares, what is left of floor and material, and the units wanted.
+ * @source common-practice, jcgm-100-2008
+ * @param input - Squares, what is left of floor and material, what that may be off by, and the units wanted.
  * @returns Need, shortage and reach as ranges over the squares.
  * @throws An `InputError` that names the field.
  * @example
@@ -82,18 +97,22 @@ export function materialForecast<U extends VolumeUnit | MassUnit, A extends Area
   input: MaterialForecastInput<U, A>,
 ): MaterialForecast<U, A> {
   const fn = 'materialForecast';
-  const { squares: given, areaLeft, amountLeft, units } = fields(fn, input);
+  const { squares: given, areaLeft, amountLeft, amountLeftError, units } = fields(fn, input);
   const { squares, kind } = readSquares(fn, given);
   const areaLeft_m2 = read(fn, 'areaLeft', areaLeft, AREA, POSITIVE);
   const left = read<string>(fn, 'amountLeft', amountLeft, kind, NOT_NEGATIVE);
+  const coverage = readCoverage(fn, input);
+  const error = readError<string>(fn, 'amountLeftError', amountLeftError, coverage, kind, NOT_NEGATIVE);
+  const off = halfWidthOf(error, coverage);
   const { amount, area } = readObject(fn, 'units', units);
 
   const perArea = squares.map(({ used, area_m2 }) => used / area_m2);
   const used = squares.reduce((sum, square) => sum + square.used, 0);
   const done_m2 = squares.reduce((sum, square) => sum + square.area_m2, 0);
   const rates = { low: Math.min(...perArea), likely: used / done_m2, high: Math.max(...perArea) };
-  const gap = (rate: number) => judge(left - areaLeft_m2 * rate, 0, areaLeft_m2 * rate) === 'meets';
-  const verdict = gap(rates.high) ? 'meets' : gap(rates.low) ? 'undecided' : 'fails';
+  const lasts = (rate: number) => judge(left - areaLeft_m2 * rate, off, areaLeft_m2 * rate);
+  const verdict =
+    lasts(rates.high) === 'meets' ? 'meets' : lasts(rates.low) === 'fails' ? 'fails' : 'undecided';
 
   const range = <V extends string>(
     figure: (rate: number) => Quantity<V>,
@@ -115,6 +134,7 @@ export function materialForecast<U extends VolumeUnit | MassUnit, A extends Area
   });
   return {
     verdict,
+    ...(off > 0 && { uncertainty: ofAmount(off) }),
     need,
     missing,
     reach: range((rate) => write(fn, left / rate, AREA, area, ['units', 'area']), rates.high, rates.low),
@@ -128,7 +148,9 @@ export function materialForecast<U extends VolumeUnit | MassUnit, A extends Area
         squares: squares.length,
         areaLeft,
         amountLeft,
+        amountLeftError,
       }),
+      ...uncertaintyBasis(`inspect.${fn}`, { amountLeftError }, input),
     ],
   };
 }

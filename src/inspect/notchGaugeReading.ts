@@ -86,6 +86,7 @@ function seriesTabs(): number[] {
     return tabs;
   });
 }
+const SERIES_M = /* @__PURE__ */ seriesTabs();
 
 /**
  * What a notch gauge (a comb with teeth of stepped lengths) says of a wet film: it lies between the last tab that came out
@@ -181,10 +182,9 @@ function readTabs(fn: string, gauge: NotchSeries | readonly Length[]): readonly 
   if (!Array.isArray(gauge)) {
     const { series, shortest, longest } = readObject(fn, 'gauge', gauge as NotchSeries);
     readChoice(fn, 'series', series, ['ASTM D4414'], ['gauge']);
-    const all_m = seriesTabs();
-    const first = tabAt(fn, 'shortest', shortest, all_m, ['gauge']);
-    const last = tabAt(fn, 'longest', longest, all_m, ['gauge']);
-    if (last > first) return all_m.slice(first, last + 1);
+    const first = tabAt(fn, 'shortest', shortest, SERIES_M, ['gauge']);
+    const last = tabAt(fn, 'longest', longest, SERIES_M, ['gauge']);
+    if (last > first) return SERIES_M.slice(first, last + 1);
     return refuse(fn, 'conflict', ['gauge', 'longest'], 'longer than the shortest', longest);
   }
   const tabs_m = readList(fn, 'gauge', gauge as readonly Length[], 2).map((tab, i) =>

@@ -210,11 +210,15 @@ export function pullOffCheck<U extends PressureUnit>(input: PullOffCheckInput<U>
     const byReading = judge(gap, uncertainty, limit_Pa);
     const strength = byReading === 'fails' && test.shares.glue > 0 ? 'undecided' : byReading;
     return {
-      ...test,
+      reasons: [
+        ...(byReading === 'undecided' ? ['the gauge cannot tell'] : []),
+        ...(test.shares.glue > 0 ? ['the glue gave way first'] : []),
+      ],
       gap,
       uncertainty,
       limit: limit_Pa,
       verdict: accepted(strength, test.shares, acceptance, leastShare),
+      ...test,
     };
   });
   const stress = (value_Pa: number) => write(fn, value_Pa, PRESSURE, limit.unit);
@@ -228,14 +232,19 @@ export function pullOffCheck<U extends PressureUnit>(input: PullOffCheckInput<U>
     mode: test.mode,
     lowerBound: test.shares.glue > 0 || test.shares.substrate > 0,
   });
-  const governing = answered(worstFinding(judged) ?? (judged[0] as (typeof judged)[number]));
+  const worst = (worstFinding(judged) ?? judged[0]) as (typeof judged)[number];
+  const governing = answered(worst);
   const { name, measured, gap, uncertainty } = governing;
   const tooFew = judged.length < needed;
   const verdict = worstOf([governing.verdict, tooFew ? 'undecided' : 'meets']);
 
-  const about = (code: CautionCode, params: Caution['params']): Caution => ({
+  const about = (
+    code: CautionCode,
+    params: Caution['params'],
+    severity: Caution['severity'] = 'caution',
+  ): Caution => ({
     code,
-    severity: 'caution',
+    severity,
     params,
     ...cited,
   });
@@ -256,14 +265,21 @@ export function pullOffCheck<U extends PressureUnit>(input: PullOffCheckInput<U>
         ? [about('bond-not-accepted', { name, measured, limit: echo(limit) })]
         : []),
       ...(governing.verdict === 'undecided'
-        ? [about('bond-undecided', { name, measured, limit: echo(limit) })]
+        ? [
+            about('bond-undecided', {
+              name,
+              measured,
+              limit: echo(limit),
+              reason: worst.reasons.join(' and '),
+            }),
+          ]
         : []),
       ...(tooFew
         ? [about('too-few-pull-offs', { missing: needed - judged.length, testsNeeded: needed })]
         : []),
       ...(glued.length > 0 ? [about('glue-gave-way', { names: names(glued) })] : []),
       ...(broken.length > 0 ? [about('substrate-broke-first', { names: names(broken) })] : []),
-      { ...about('dolly-under-load', {}), severity: 'danger' },
+      about('dolly-under-load', {}, 'danger'),
       ...(substrate === 'concrete' ? [TEST_DUST] : []),
     ],
     basis: [
@@ -295,7 +311,7 @@ function readTest(fn: string, test: PullOffTest, i: number): BaseTest {
   const path = ['tests', i];
   const { base, dimension } = readOneOf(fn, 'load', test.load, [FORCE, PRESSURE], POSITIVE, path);
   const area_m2 = dollyArea(read(fn, 'dollyDiameter', test.dollyDiameter, LENGTH, POSITIVE, path));
-  const byStress = dimension.name === PRESSURE.name;
+  const byStress = dimension.kind === PRESSURE.kind;
   if (!byStress && test.scaleDiameter !== undefined) {
     refuse(fn, 'conflict', [...path, 'scaleDiameter'], 'nothing without a stress', test.scaleDiameter);
   }

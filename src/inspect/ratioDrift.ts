@@ -1,4 +1,4 @@
-import { judge, worstOf, type Verdict } from '../core/assessment.ts';
+import type { Verdict } from '../core/assessment.ts';
 import { basis } from '../core/basis.ts';
 import type { Basis, Caution, CautionCode } from '../core/caution.ts';
 import { MASS, SHARE, VOLUME } from '../core/dimensions.ts';
@@ -8,7 +8,7 @@ import { fields, read, refuse, write } from '../core/read.ts';
 import { readNames, readObjects } from '../core/readPlain.ts';
 import type { ShareUnit } from '../core/unitCodes.ts';
 import { readVolumeParts, readWeightParts, type VolumePart, type WeightPart } from '../mix/parts.ts';
-import { ratioOff, type BaseUse, type RatioOff } from '../mix/ratioOff.ts';
+import { decisive, judgeOff, ratioOff, type BaseUse, type RatioOff } from '../mix/ratioOff.ts';
 import { lineThrough } from '../statistics/lineThrough.ts';
 import {
   readCoverage,
@@ -50,13 +50,13 @@ export interface RatioDriftInput<U extends ShareUnit = ShareUnit> extends Confid
   readonly unit: U;
 }
 
-/** One batch, by the part that is furthest off. */
+/** One batch, by the part that decides: of the worst verdict, and furthest off. */
 export interface BatchFinding<U extends ShareUnit = ShareUnit> {
   /** The batch. */
   readonly name: string;
   /** Whether it is within the tolerance. */
   readonly verdict: Verdict;
-  /** The part that is furthest off against the first. */
+  /** That part; all against the first. */
   readonly part: string;
   /** How far; below 0 where it is short. */
   readonly off: Quantity<U>;
@@ -84,7 +84,7 @@ export interface PartTrend<U extends ShareUnit = ShareUnit> {
 export interface RatioDrift<U extends ShareUnit = ShareUnit> {
   /** The worst of the batches. */
   readonly verdict: Verdict;
-  /** The batch that is furthest off. */
+  /** The batch that decides: of the worst verdict, and furthest off. */
   readonly worst: string;
   /** Every batch. */
   readonly batches: readonly BatchFinding<U>[];
@@ -186,17 +186,17 @@ export function ratioDrift<U extends ShareUnit>(input: RatioDriftInput<U>): Rati
     some.reduce((most, { off }, i) => (Math.abs(off) > Math.abs(some[most]?.off ?? 0) ? i : most), 0);
   const share = (value: number) => write(fn, value, SHARE, unit);
   const judged = offs.map((ofBatch, b) => {
-    const part = furthest(ofBatch);
-    const { off, uncertainty } = ofBatch[part] as RatioOff;
-    const verdicts = ofBatch.map((one) => judge(tolerance - Math.abs(one.off), one.uncertainty, 1));
-    return { name: names[b] ?? '', verdict: worstOf(verdicts), part: others[part] ?? '', off, uncertainty };
+    const { verdict, part, off, uncertainty } = decisive(
+      ofBatch.map((one, i) => ({ ...one, verdict: judgeOff(one, tolerance), part: others[i] ?? '' })),
+    );
+    return { name: names[b] ?? '', verdict, part, off, uncertainty };
   });
   const trends = others.map((part, i) => {
     const ofPart = offs.map((ofBatch) => ofBatch[i] as RatioOff);
     const worst = furthest(ofPart);
     return { part, worst: names[worst] ?? '', off: ofPart[worst]?.off ?? 0, ...lineOf(ofPart, coverage) };
   });
-  const worst = names[furthest(judged)] ?? '';
+  const worst = decisive(judged);
   const suspects = judged.filter(({ verdict }) => verdict === 'fails').map(({ name }) => name);
   const undecided = judged.filter(({ verdict }) => verdict === 'undecided').map(({ name }) => name);
   const about = (code: CautionCode, params: Caution['params']): Caution => ({
@@ -206,8 +206,8 @@ export function ratioDrift<U extends ShareUnit>(input: RatioDriftInput<U>): Rati
     source: 'common-practice',
   });
   return {
-    verdict: worstOf(judged.map(({ verdict }) => verdict)),
-    worst,
+    verdict: worst.verdict,
+    worst: worst.name,
     batches: judged.map(({ off, uncertainty, ...batch }) => ({
       ...batch,
       off: share(off),

@@ -1,4 +1,5 @@
 /** Reads a rule for dry films. Each has a table of its own: 80 and 120 % on metal are not 75 and 125 % on concrete. */
+import type { Cited } from '../core/caution.ts';
 import { SHARE } from '../core/dimensions.ts';
 import type { Limits } from '../core/limits.ts';
 import type { InputPath } from '../core/InputError.ts';
@@ -48,26 +49,40 @@ export interface BaseRule {
   readonly size?: BaseSize | undefined;
   /** Least thickness that the rule is for, in m. */
   readonly leastNominal?: number | undefined;
-  readonly source: string;
+  /** Where its terms are from. */
+  readonly cited: Cited;
+  /** Where its counting is from: the same document, but one may be quoted from memory and the other not. */
+  readonly countCited: Cited;
   /** What of it is not from the standard itself. */
   readonly assumption?: string | undefined;
 }
 
-type Level<N extends number> = Readonly<Record<N, readonly [terms: BaseTerms, known: string]>>;
+/** A row of a table: what it asks, how that is known, and the mark of what is quoted from memory. */
+type Row = readonly [terms: BaseTerms, known: string, status?: 'memory'];
+type Level<N extends number> = Readonly<Record<N, Row>>;
 
 /** Metal: 80 % and 120 %. */
 const PA2_LEVELS: Level<1 | 2 | 3 | 4 | 5> = {
-  1: [{ spotLeast: 1, spotMost: 1, meanLeast: 1, meanMost: 1 }, 'the row of level 1 is from memory'],
+  1: [
+    { spotLeast: 1, spotMost: 1, meanLeast: 1, meanMost: 1 },
+    'the row of level 1 is from memory',
+    'memory',
+  ],
   2: [
     { spotLeast: 1, spotMost: 1.2, meanLeast: 1, meanMost: 1 },
     'the row of level 2 is from memory and doubtful',
+    'memory',
   ],
   3: [
     { spotLeast: 0.8, spotMost: 1.2, meanLeast: 1, meanMost: 1 },
     'the row of level 3 is from restatements',
   ],
-  4: [{ spotLeast: 0.8, spotMost: 1.5, meanLeast: 1, meanMost: 1 }, 'the row of level 4 is from memory'],
-  5: [{ spotLeast: 0.8, meanLeast: 1 }, 'the row of level 5 is from memory'],
+  4: [
+    { spotLeast: 0.8, spotMost: 1.5, meanLeast: 1, meanMost: 1 },
+    'the row of level 4 is from memory',
+    'memory',
+  ],
+  5: [{ spotLeast: 0.8, meanLeast: 1 }, 'the row of level 5 is from memory', 'memory'],
 };
 
 /** Concrete: 75 % and 125 %. */
@@ -168,6 +183,11 @@ function readAtLimit(fn: string, given: 'meets' | 'fails' | undefined, path: Inp
     : readChoice(fn, 'lowShareAtLimit', given, ['meets', 'fails'] as const, path);
 }
 
+/** Where a rule is from as a whole: marked where any part of it is quoted from memory. */
+export function citedOf({ cited, countCited }: BaseRule): Cited {
+  return countCited.status ? countCited : cited;
+}
+
 /** Reads a rule, and refuses it on a substrate that it is not for. */
 export function readFilmRule(fn: string, given: FilmRule, substrate: FilmSubstrate): BaseRule {
   const rule = readRule(fn, given);
@@ -211,7 +231,8 @@ function readRule(fn: string, given: FilmRule): BaseRule {
         counted: 'together',
         counting: '5, 10, 15, 20, 30 readings up to 1, 3, 10, 30, 100 m², 10 more for each further 100 m²',
         leastNominal: ISO_LEAST,
-        source: 'iso-19840',
+        cited: { source: 'iso-19840' },
+        countCited: { source: 'iso-19840', status: 'memory' },
         assumption:
           'the criteria are from a published answer that quotes the edition of 2005; the numbers of readings up to 30 m² are from memory',
       };
@@ -224,7 +245,8 @@ function readRule(fn: string, given: FilmRule): BaseRule {
         countFor: (area_m2) => ({ areas: 1, spotsPerArea: partsOf(area_m2 / 5), readingsPerSpot: 1 }),
         counted: 'together',
         counting: '1 reading for each 5 m² of flat surface; edges, welds and corners are counted apart',
-        source: 'imo-msc-215-82',
+        cited: { source: 'imo-msc-215-82', status: 'memory' },
+        countCited: { source: 'imo-msc-215-82' },
         assumption: 'the rule of 90/10 is from memory',
       };
     case 'own': {
@@ -241,7 +263,8 @@ function readRule(fn: string, given: FilmRule): BaseRule {
         countFor: () => count,
         counted: 'in each area',
         counting: `${count.areas} areas, ${count.spotsPerArea} spots in each, ${count.readingsPerSpot} readings at each`,
-        source: 'common-practice',
+        cited: { source: 'common-practice' },
+        countCited: { source: 'common-practice' },
         assumption: 'the rule is that of the specification, as given',
       };
     }
@@ -262,7 +285,7 @@ function readAreasIn(fn: string, areasIn: 'ft2' | 'm2', path: InputPath): 'ft2' 
 /** What both rules of one publisher share: how they count. */
 function sspcRule(
   { name, source, spot }: SspcRule,
-  [terms, known]: readonly [BaseTerms, string],
+  [terms, known, status]: Row,
   level: number,
   areasIn: 'ft2' | 'm2',
 ): BaseRule {
@@ -276,7 +299,8 @@ function sspcRule(
     counted: 'in each area',
     counting: `5 spots of 3 readings in each area of ${one} ${unit}: every area up to 3, 3 of up to 10, 1 more for each further 10 or part of them`,
     size: { area: { value: one, unit: areasIn }, spotDiameter: spot[areasIn] },
-    source,
+    cited: { source, ...(status && { status }) },
+    countCited: { source },
     assumption: known,
   };
 }

@@ -42,6 +42,7 @@ const CORRECTION_UM: Readonly<Record<SteelRoughness, number>> = {
   coarse: 40,
   unknown: 25,
 };
+const CITED = { source: 'iso-19840', status: 'memory' } as const;
 const UM_M = 1e-6;
 
 /**
@@ -93,7 +94,7 @@ export function roughnessCorrection<U extends LengthUnit>(
         code: 'rule-not-from-standard',
         severity: 'note',
         params: { rule: 'ISO 19840:2012', known },
-        source: 'iso-19840',
+        ...CITED,
       },
     ],
     basis: [
@@ -101,7 +102,7 @@ export function roughnessCorrection<U extends LengthUnit>(
         'thickness',
         `inspect.${fn}`,
         'reading − correction',
-        'iso-19840',
+        CITED,
         { reading, substrate, roughness },
         known,
       ),

@@ -1,7 +1,9 @@
 /** Readings on a scale without unit: friction, gloss, haze, image clarity. Each place is judged, and the mean of them. */
 import { judge, type Verdict } from '../core/assessment.ts';
+import type { InputPath } from '../core/InputError.ts';
 import type { Limits } from '../core/limits.ts';
 import { readList, readNames, readNumber, readObjects } from '../core/readPlain.ts';
+import { halfWidthOf, readErrorBy, type Coverage, type ReadingError } from '../statistics/readingError.ts';
 import { meanOf } from '../statistics/readings.ts';
 import { worstFinding } from './worstFinding.ts';
 
@@ -51,6 +53,39 @@ export function readPlaces(fn: string, places: readonly ScalePlace[], limits: Li
     );
     return { name: names[i] ?? '', value: meanOf(readings) };
   });
+}
+
+/** Reads what a reading on the scale may be off by: half the width in which the true value lies. */
+export function readScaleError(
+  fn: string,
+  key: string,
+  error: ReadingError<number> | undefined,
+  coverage: Coverage | undefined,
+  limits: Limits,
+): number {
+  const size = (at: string, off: number, path: InputPath) => readNumber(fn, at, off, limits, path);
+  return halfWidthOf(readErrorBy(fn, key, error, coverage, size), coverage);
+}
+
+/** Whether a reading that may be off is at or above a boundary of its scale. */
+export function reaches(value: number, error: number, boundary: number): Verdict {
+  return judge(value - boundary, error, Math.max(value, boundary));
+}
+
+/**
+ * The classes that a reading may belong to, of classes that each begin where the one before ends, the lowest at 0.
+ * One that lies within its error of a boundary belongs to neither side of it for sure.
+ */
+export function classesOf<C>(
+  classes: readonly (readonly [from: number, name: C])[],
+  value: number,
+  error: number,
+): readonly C[] {
+  const possible = classes.filter(([from], i) => {
+    const next = classes[i + 1];
+    return reaches(value, error, from) !== 'fails' && !(next && reaches(value, error, next[0]) === 'meets');
+  });
+  return possible.map(([, name]) => name);
 }
 
 /** The worst place by every criterion that has a limit. */

@@ -1,16 +1,20 @@
 import type { Verdict } from '../core/assessment.ts';
 import { basis } from '../core/basis.ts';
 import type { Basis, Caution, CautionCode } from '../core/caution.ts';
-import type { InputPath } from '../core/InputError.ts';
 import type { Limits } from '../core/limits.ts';
 import { fields, refuse } from '../core/read.ts';
 import { readKey, readNumber, readObjects } from '../core/readPlain.ts';
-import { judgeScale, readPlaces, type BasePlace, type ScaleFinding, type ScalePlace } from './scale.ts';
+import {
+  judgeScale,
+  readPlaces,
+  readScaleError,
+  type BasePlace,
+  type ScaleFinding,
+  type ScalePlace,
+} from './scale.ts';
 import { SLIP_METHODS, type SlipMethod } from './slipMethods.ts';
 import {
-  halfWidthOf,
   readCoverage,
-  readErrorBy,
   uncertaintyBasis,
   type Confidence,
   type ReadingError,
@@ -102,8 +106,7 @@ export function slipCheck(input: SlipCheckInput): SlipResult {
   const measured = readPlaces(fn, places, limits);
   const least = readNumber(fn, 'limit', limit, limits);
   const coverage = readCoverage(fn, input);
-  const size = (key: string, given: number, path: InputPath) => readNumber(fn, key, given, ERROR, path);
-  const error = halfWidthOf(readErrorBy(fn, 'readingError', readingError, coverage, size), coverage);
+  const error = readScaleError(fn, 'readingError', readingError, coverage, ERROR);
   const [worst] = judgeScale(measured, { 'each-least': least }, error) as [ScaleFinding];
   const { verdict, gap, uncertainty } = worst;
   const place = worst.place ?? (measured[0] as BasePlace).name;

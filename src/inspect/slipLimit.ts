@@ -40,15 +40,12 @@ type Row = Pick<SlipLimit, 'method' | 'limit' | 'standing'> & {
   readonly cited: Cited;
 };
 
-const A326: Pick<Row, 'method' | 'cited'> = {
-  method: 'ANSI A326.3 wet',
-  cited: { source: 'ansi-a326-3' },
-};
+const A326 = { source: 'ansi-a326-3' };
 const ADAAG = { source: 'adaag-1998' } as const;
-const DECLARED: Row = { ...A326, standing: 'declared by the maker' };
+const DECLARED: Row = { method: 'ANSI A326.3 wet', standing: 'declared by the maker', cited: A326 };
 const LIMITS: Readonly<Record<SlipUse, Row>> = {
-  'interior, kept dry': { ...A326, standing: 'not known' },
-  'interior, walked on wet': { ...A326, limit: 0.42, standing: 'threshold' },
+  'interior, kept dry': { method: 'ANSI A326.3 wet', standing: 'not known', cited: A326 },
+  'interior, walked on wet': { method: 'ANSI A326.3 wet', limit: 0.42, standing: 'threshold', cited: A326 },
   'interior, walked on very wet': DECLARED,
   'exterior, walked on wet': DECLARED,
   'oils and greases': DECLARED,

@@ -1,6 +1,9 @@
 import type { CautionCode } from '../core/caution.ts';
 
-/** The English words for every caution. A name in braces stands for the parameter of that name. */
+/**
+ * The English words for every caution. A name in braces stands for the parameter of that name; behind a colon stand the
+ * words that follow it where it is one, and where it is another number.
+ */
 export const en: Readonly<Record<CautionCode, string>> = {
   'beyond-fitted-points':
     'The line is asked for at {at}, outside its points from {first} to {last}. Nothing shows that it goes on straight: what dries, cures or wears bends.',
@@ -17,7 +20,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'uncertainty-leaves-range':
     'The uncertainty of an input reaches beyond the valid range of the formula, so whether it bends there is not known. The true value cannot lie out there: the distribution is not normal.',
   condensation:
-    'The floor at {surface} is only {margin} above the dew point of {dewPoint}; {limit} are asked for. Moisture may settle on the floor or the wet film and spoil the bond. Do not lay until the margin is there.',
+    'The floor at {surface} is only {margin} above the dew point of {dewPoint}, instead of {limit}. Moisture may settle on the floor or the wet film and spoil the bond. Do not lay until the margin is there.',
   'dew-margin-undecided':
     'The margin over the dew point reads {margin} against {limit}, and the instruments may be off by {uncertainty}. That is no pass: measure better, or wait.',
   'dew-margin-now-only':
@@ -47,7 +50,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'window-on-falling-slab':
     'The slab does not clearly warm all through the windows. Text written for steel asks for a rising surface, the opposite of concrete practice, because a falling one comes closer to the dew point. The product instructions decide.',
   'gap-in-readings':
-    'Readings further apart than {longestGap} leave {gaps} gaps. Nothing is known in a gap, so it counts as closed.',
+    'Readings further apart than {longestGap} leave {gaps:gap|gaps}. Nothing is known in a gap, so it counts as closed.',
   'measure-before-laying':
     'Windows out of forecasts and earlier readings are for planning. Measure air, humidity and floor again before laying and about every four hours after, and follow the product instructions.',
   'carbon-monoxide':
@@ -57,27 +60,33 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'moisture-over-limit':
     'Test {test} reads {measured}, over the limit of {limit}. One wet place is enough to lift a floor: do not coat without a barrier that bears it, or wait and test again.',
   'moisture-undecided':
-    'Whether the floor is within the limit of {limit} is not decided: test {test} reads {measured}, and readings too close to the limit, tests not done by the book or too few tests leave it open.',
+    'Whether the floor is within the limit of {limit} is not decided: test {test} reads {measured}, and what leaves it open is {reason}.',
   'doubtful-reading':
     'Test {test} reads {measured}, not clearly within the limit of {limit}, but was not done by the book. The floor may be that wet: repeat this test.',
-  'too-few-tests': '{usable} tests count and {testsNeeded} are asked for on a floor of this size.',
+  'too-few-tests':
+    '{usable:test counts|tests count} and {testsNeeded:is|are} asked for on a floor of this size.',
   'exposure-outside-window':
-    '{tests} dishes stood outside the window of 60 to 72 hours (test {places}). They decide nothing: repeat them.',
+    '{tests:dish|dishes} stood outside the window of 60 to 72 hours (test {places}). Such a dish decides nothing: repeat it.',
   'equilibration-too-short':
-    '{tests} readings were taken before the humidity had come to rest (test {places}). They decide nothing: read again later.',
+    '{tests:reading was|readings were} taken before the humidity had come to rest (test {places}). Such a reading decides nothing: read again later.',
   'probe-too-shallow':
-    '{tests} holes are not deep enough (test {places}). A shallow probe reads low, so below the limit it decides nothing: drill deeper.',
+    '{tests:hole is|holes are} not deep enough (test {places}). A shallow probe reads low, so below the limit it decides nothing: drill deeper.',
   'worst-test-governs': 'The worst test governs, never the mean of all: a floor fails where it is wettest.',
   'service-climate':
     'Moisture tests count only where the building is closed and has been at its service climate for at least 48 hours.',
+  'dish-conditions':
+    'Where the service climate is not to be had: air at {air} ± {airEitherWay} and {humidity} ± {humidityEitherWay} relative humidity, held for {heldFor} before the test and through it. A dish stands on a square of {side} made bare and left open for {openFor}.',
+  'box-heating-off': 'Heating in the floor stays off from {before} before the reading.',
   'methods-not-converted':
     'Each test method has limits of its own. No result of one is converted into another, and the limits are those in the product instructions.',
   'silica-dust-from-testing':
     'Drilling and grinding concrete gives off silica dust, which scars the lungs for life; the US rule begins at {actionLevel} as a mean of eight hours. Extract it at the tool, and wear a respirator.',
-  'sheet-shows-moisture': '{wet} sheets show moisture. Measure the slab before anything is laid on it.',
-  'dwell-too-short': '{tests} sheets lay for less than {leastDwell}. Dry, they decide nothing.',
+  'sheet-shows-moisture':
+    '{wet:sheet shows|sheets show} moisture. Measure the slab before anything is laid on it.',
+  'dwell-too-short':
+    '{tests:sheet|sheets} lay for less than {leastDwell}. Dry, such a sheet decides nothing.',
   'sheet-is-no-measurement':
-    'A sheet without moisture is weak evidence and no number: it shows only what came up in that time and climate.',
+    'A sheet without moisture is weak evidence and no number: it shows only what came up in that time and climate. Its film is {film} thick and covers a square of {side}.',
   'alkalinity-not-within-limit':
     'A pH of {measured} is not clearly within the limit of {limit} in the product instructions.',
   'alkalinity-not-corrected':
@@ -140,6 +149,8 @@ export const en: Readonly<Record<CautionCode, string>> = {
     '{share} of the reactive groups of the hardener find no partner however long it cures: too much of it leaves a soft film that takes up water. Mix in the ratio of the instructions, which may ask for an excess on purpose.',
   'never-gels':
     'At this ratio the mix never becomes solid. It gels between {leastIndex} and {mostIndex} only. Do not lay it: what lies already stays wet, harms skin and has to be taken up.',
+  'gels-at-no-ratio':
+    'With {resinFunctionality} groups on a molecule of the resin and {hardenerFunctionality} on one of the hardener the mix becomes solid at no ratio. Do not lay it: what lies already stays wet, harms skin and has to be taken up.',
   'mix-off-ratio':
     '{part} is off ratio by {off}; the instructions allow {tolerance}. Such a mix stays soft or brittle and keeps parts that harm skin: do not lay it, and look for what lies already before it is coated over.',
   'mix-ratio-undecided':
@@ -282,7 +293,7 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'square-too-thick':
     'Thicker than planned: {names}. The material will not last if it goes on so; a thick film may trap air and cure hot.',
   'square-undecided':
-    'The readings cannot tell whether these squares are within the plan: {names}. Measure the wet film there; do not accept or reject them on what was poured.',
+    'The readings cannot tell whether the film is within the plan on {names}. Measure the wet film there; do not accept or reject it on what was poured.',
   'texture-drinks-all':
     'By these figures the texture drinks all that was poured on {names}: nothing is left above the peaks.',
   'material-runs-out':
@@ -291,9 +302,9 @@ export const en: Readonly<Record<CautionCode, string>> = {
     'The rest of the floor takes about {need}. At the rate of the thirstiest square {worst} would be missing.',
   'forecast-of-one-square': 'One square says how the floor drinks there. Forecast again after a few more.',
   'batches-off-ratio':
-    'Off ratio by more than {tolerance}: batch {names}. Look for them on the floor before anything covers them.',
+    'Off ratio by more than {tolerance}: batch {names}. Look for what was laid of it before anything covers the floor.',
   'batches-undecided':
-    'The readings cannot tell whether these batches were within their tolerance: {names}. Weigh, or read finer.',
+    'The readings cannot tell whether the ratio was within its tolerance: batch {names}. Weigh, or read finer.',
   'ratio-drifts':
     '{part} wanders by {perBatch} with each batch against the first part, more than the readings can make. Look at the pump, the marks or the scale.',
   'spot-too-thin': '{place}: {measured} is below {limit} ({clause}).',
@@ -303,19 +314,19 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'too-many-thin-spots':
     '{measured} of the readings of {place} are below the specified film; {limit} is the limit ({clause}).',
   'film-undecided':
-    '{place} reads {measured} against {limit} and is not decided ({clause}): the gauge cannot tell, readings are missing, or the rule is not known there. That is no pass.',
+    '{place} reads {measured} against {limit} and is not decided ({clause}): {reason}. That is no pass.',
   'too-few-film-readings':
-    '{rule} asks for more: {areas} areas, {spots} spots and {readings} readings are missing. Until then the film is not accepted.',
+    '{rule} asks for more: {areas:area|areas}, {spots:spot|spots} and {readings:reading|readings} are missing. Until then the film is not accepted.',
   'bare-spot':
-    '{place} has a reading of 0: a bare place, or no reading at all. It counts as it stands; look at it again.',
+    '{place} has a reading of 0, or one below the correction for roughness: a bare place, or no reading at all. It counts as it stands; look at it again.',
   'rule-not-from-standard': '{rule}: {known}. Compare it with the standard before a report rests on it.',
   'film-with-sand-not-measured':
     'An ultrasonic gauge needs a film of one kind through its depth. A layer with sand is measured on a chip or a core.',
   'bond-not-accepted':
     '{name} at {measured} is not accepted against {limit}. Test around it to find how far the weak bond goes.',
   'bond-undecided':
-    '{name} at {measured} against {limit} is not decided: the gauge cannot tell, or the glue gave way first. That is no pass; test again.',
-  'too-few-pull-offs': 'Of the {testsNeeded} tests asked for {missing} are missing.',
+    '{name} at {measured} against {limit} is not decided: {reason}. That is no pass; test again.',
+  'too-few-pull-offs': 'Of the {testsNeeded:test|tests} asked for {missing:is|are} missing.',
   'glue-gave-way':
     'The glue gave way on: {names}. The bond of the coat is at least that and may be more; glue another dolly to learn it.',
   'substrate-broke-first':
@@ -326,6 +337,8 @@ export const en: Readonly<Record<CautionCode, string>> = {
     '{place} measures {measured}, below {limit} by {method}. People may slip there: keep them off it while wet, and ask for another finish.',
   'slip-undecided':
     '{place} measures {measured} against {limit} by {method}, closer than the reading can tell. That is no pass.',
+  'slip-class-undecided':
+    'A pendulum value of {measured} may be off by {uncertainty}, so that it does not tell the potentials for a slip apart: {classes}. Take the worse one, keep people off the place while it is wet, and measure again.',
   'slip-of-that-day':
     'A slip value ({method}) is that of its place, its day and its cleaning. Wear, polish and grease change it; no value of one method becomes one of another.',
   'slip-limit-of-document':
@@ -338,6 +351,8 @@ export const en: Readonly<Record<CautionCode, string>> = {
   'polish-before-guard':
     'Measure image clarity and haze before any guard or sealer is on: it can hide a poor polish.',
   'exposure-between-classes': 'The surface lies between the classes. Agree with the owner on a mock-up.',
+  'class-undecided':
+    'No class is sure: {scale} reads {measured} and may be off by {uncertainty}, which leaves open {classes}. Measure again or more finely, or agree beforehand which class counts.',
   'appearance-not-within-limit': '{scale} at {place} is {measured}, not within {limit}.',
   'appearance-undecided':
     '{scale} at {place} is {measured} against {limit}, closer than the instrument can tell. That is no pass.',

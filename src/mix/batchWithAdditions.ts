@@ -116,11 +116,13 @@ export function batchWithAdditions<V extends VolumeUnit, M extends MassUnit>(
     return { density, volume: byMass === undefined ? (byVolume ?? 0) * volume : (byMass * mass) / density };
   });
   const whole = counted(write(fn, total_m3, VOLUME, units.volume, ['units', 'volume']).value);
-  const weights = [...volumes, ...added.map((one) => one.volume)];
-  const shares = shareOut(
+  // The last part takes what rounding leaves: an addition may be 0, and stays it.
+  const weights = [...added.map((one) => one.volume), ...volumes];
+  const shared = shareOut(
     whole,
     weights.map((weight) => counted(finite(fn, weight))),
   ).map((share) => share.toNumber());
+  const shares = [...shared.slice(added.length), ...shared.slice(0, added.length)];
   const measured = names.map((name, i): Measured<V, M> => {
     const density = i < densities.length ? densities[i] : added[i - densities.length]?.density;
     const share = shares[i] ?? 0;

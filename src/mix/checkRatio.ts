@@ -1,4 +1,4 @@
-import { judge, type Assessment } from '../core/assessment.ts';
+import type { Assessment } from '../core/assessment.ts';
 import { basis } from '../core/basis.ts';
 import type { Caution } from '../core/caution.ts';
 import { SHARE, VOLUME } from '../core/dimensions.ts';
@@ -17,7 +17,7 @@ import {
   type ReadingError,
 } from '../statistics/readingError.ts';
 import { readVolumeParts, type PartVolume, type VolumePart } from './parts.ts';
-import { ratioOff } from './ratioOff.ts';
+import { decisive, judgeOff, ratioOff } from './ratioOff.ts';
 
 /** What was used of one part. */
 export interface UsedVolume<U extends VolumeUnit = VolumeUnit> extends PartVolume<U> {
@@ -37,9 +37,12 @@ export interface CheckRatioInput<U extends ShareUnit = ShareUnit> extends Confid
   readonly unit: U;
 }
 
-/** A ratio judged, with the part that is furthest off. */
+/** A ratio judged, with the part that decides. */
 export interface RatioAssessment<U extends ShareUnit = ShareUnit> extends Assessment<U> {
-  /** The part that is furthest off against the first; `measured` is of it, below 0 where it is short. */
+  /**
+   * The part that decides: of the worst verdict, and furthest off against the first. `measured` is of it, below 0 where
+   * it is short.
+   */
   readonly part: string;
 }
 
@@ -58,7 +61,7 @@ export interface RatioAssessment<U extends ShareUnit = ShareUnit> extends Assess
  * No published figure: it is the definition of a ratio.
  * @source definition
  * @param input - What was used, ratio, tolerance and the unit wanted.
- * @returns The verdict for the part that is furthest off, with its uncertainty.
+ * @returns The verdict over all parts with the part that decides, and its uncertainty.
  * @throws An `InputError` that names the field.
  * @example
  * ```ts
@@ -90,14 +93,17 @@ export function checkRatio<U extends ShareUnit>(input: CheckRatioInput<U>): Rati
     weight: ratio.weights[i]?.toNumber() ?? 1,
   }));
   if (!first || others.length === 0) return refuse(fn, 'out-of-range', ['parts'], 'two parts or more', parts);
-  if (first.error.bound >= first.amount) {
+  if (first.error.bound >= first.amount * (1 - 1e-12)) {
     refuse(fn, 'conflict', ['used'], `a reading of ${first.part} larger than its error`, used);
   }
-  const worst = others
-    .map((other) => ({ part: other.part, ...ratioOff(other, first, coverage) }))
-    .reduce((most, next) => (Math.abs(next.off) > Math.abs(most.off) ? next : most));
+  const worst = decisive(
+    others.map((other) => {
+      const off = ratioOff(other, first, coverage);
+      return { part: other.part, ...off, verdict: judgeOff(off, tolerance) };
+    }),
+  );
   const gap = tolerance - Math.abs(worst.off);
-  const verdict = judge(gap, worst.uncertainty, 1);
+  const { verdict } = worst;
   const share = (value: number) => write(fn, value, SHARE, unit);
   const percent = (value: number) => write(fn, value, SHARE, '%');
   const caution: Caution = {

@@ -27,10 +27,10 @@ export interface GelPoint<U extends ShareUnit = ShareUnit> {
   readonly gels: boolean;
   /** Share of the resin's groups that have reacted when it gels; not there where it never does. */
   readonly resinConversion?: Quantity<U> | undefined;
-  /** Least index at which it gels. */
-  readonly leastIndex: Quantity<U>;
-  /** Greatest index at which it gels. */
-  readonly mostIndex: Quantity<U>;
+  /** Least index at which it gels; not there where it gels at none. */
+  readonly leastIndex?: Quantity<U> | undefined;
+  /** Greatest index at which it gels; not there where it gels at none. */
+  readonly mostIndex?: Quantity<U> | undefined;
   /** What belongs with the answer. */
   readonly cautions: readonly Caution[];
   /** Where the figures come from. */
@@ -38,7 +38,7 @@ export interface GelPoint<U extends ShareUnit = ShareUnit> {
 }
 
 /** A molecule with one group ends a chain. */
-const BRANCHING: Limits = { above: 1 + 2 ** -40, below: 1e100, words: ' above 1' };
+const BRANCHING: Limits = { above: 1.000000000001, below: 1e100, words: ' above 1' };
 
 /**
  * How far a mix must react until it gels, and how far off ratio it may be and still gel at all.
@@ -77,20 +77,19 @@ export function gelPoint<U extends ShareUnit>(input: GelPointInput<U>): GelPoint
   const slack = 1 + 1e-12;
   const gels = ratio * branching * slack >= 1 && ratio <= branching * slack;
   const share = (value: number) => write(fn, value, SHARE, unit);
-  const leastIndex = share(1 / branching);
-  const mostIndex = share(branching);
+  const ends =
+    branching * slack >= 1 ? { leastIndex: share(1 / branching), mostIndex: share(branching) } : undefined;
   return {
     gels,
     ...(gels && { resinConversion: share(Math.sqrt(ratio / branching)) }),
-    leastIndex,
-    mostIndex,
+    ...ends,
     cautions: gels
       ? []
       : [
           {
-            code: 'never-gels',
+            code: ends ? 'never-gels' : 'gels-at-no-ratio',
             severity: 'danger',
-            params: { leastIndex, mostIndex },
+            params: ends ?? { resinFunctionality, hardenerFunctionality },
             ...GELATION,
           },
         ],

@@ -15,8 +15,8 @@ export interface IsocyanateContentInput<U extends ShareUnit = ShareUnit> {
 }
 
 /** No molecule is lighter than the group itself. */
-const AS_HEAVY_AS_NCO: Limits = {
-  above: NCO * (1 - 1e-12),
+export const AS_HEAVY_AS_NCO: Limits = {
+  above: 42.016799999958,
   below: Infinity,
   words: ' of 42.0168 g/eq, the group itself, or more',
 };

@@ -1,8 +1,9 @@
-import { SHARE } from '../core/dimensions.ts';
+import { EQUIVALENT_WEIGHT, SHARE } from '../core/dimensions.ts';
 import type { Quantity } from '../core/quantity.ts';
-import { fields, refuse, write } from '../core/read.ts';
+import { fields, readOptional, refuse, write } from '../core/read.ts';
 import type { ShareUnit } from '../core/unitCodes.ts';
 import { readBlend, type BlendComponent } from './component.ts';
+import { AS_HEAVY_AS_NCO } from './isocyanateContent.ts';
 import { NCO } from './isocyanateEquivalentWeight.ts';
 
 /** Input of {@link prepolymerContent}. */
@@ -23,7 +24,7 @@ export interface PrepolymerContentInput<U extends ShareUnit = ShareUnit> {
  * w_\mathrm{NCO} = M_\mathrm{NCO} \, \frac{n_\mathrm{NCO} - n_\mathrm{OH}}{m}
  * ```
  * @units masses, equivalent weights; answers share of mass.
- * @validRange masses and equivalent weights above 0; more isocyanate groups than hydroxyl groups.
+ * @validRange masses and equivalent weights above 0, of an isocyanate 42.0168 g/eq or more; more isocyanate groups than hydroxyl groups.
  * @accuracy Exact up to round-off for complete reaction. No published figure was found worked out.
  * @source atomic-weights
  * @param input - Isocyanates, polyols and the unit wanted.
@@ -43,6 +44,17 @@ export interface PrepolymerContentInput<U extends ShareUnit = ShareUnit> {
 export function prepolymerContent<U extends ShareUnit>(input: PrepolymerContentInput<U>): Quantity<U> {
   const { isocyanates, polyols, unit } = fields('prepolymerContent', input);
   const isocyanate = readBlend('prepolymerContent', 'isocyanates', isocyanates);
+  isocyanates.forEach(({ equivalentWeight }, i) => {
+    const path = ['isocyanates', i];
+    readOptional(
+      'prepolymerContent',
+      'equivalentWeight',
+      equivalentWeight,
+      EQUIVALENT_WEIGHT,
+      AS_HEAVY_AS_NCO,
+      path,
+    );
+  });
   const polyol = readBlend('prepolymerContent', 'polyols', polyols);
   const left = isocyanate.groups - polyol.groups;
   if (!(left > 0)) {

@@ -1,3 +1,4 @@
+import { judge, VERDICTS, type Verdict } from '../core/assessment.ts';
 import type { BaseError, Coverage } from '../statistics/readingError.ts';
 
 /** What was used of a part, in base units of volume or of mass. */
@@ -30,4 +31,25 @@ export function ratioOff(part: BaseUse, first: BaseUse, coverage: Coverage | und
     [relative / first.amount, first.error],
   ] as const;
   return { off: relative - 1, uncertainty: coverage?.expanded(...errors) ?? high - relative, errors };
+}
+
+/** A ratio off, judged. */
+interface JudgedRatio extends Pick<RatioOff, 'off'> {
+  readonly verdict: Verdict;
+}
+
+/** Judges a part by how far it may be off. */
+export function judgeOff({ off, uncertainty }: RatioOff, tolerance: number): Verdict {
+  return judge(tolerance - Math.abs(off), uncertainty, 1);
+}
+
+/**
+ * The part, or the batch, that decides: the one with the worst verdict, and of those the one furthest off. A part nearer
+ * to its ratio may be read so badly that it is the one in doubt.
+ */
+export function decisive<F extends JudgedRatio>(findings: readonly F[]): F {
+  const rank = ({ verdict }: F) => VERDICTS.indexOf(verdict);
+  const worse = (a: F, b: F) =>
+    rank(b) > rank(a) || (rank(b) === rank(a) && Math.abs(b.off) > Math.abs(a.off));
+  return findings.reduce((a, b) => (worse(a, b) ? b : a));
 }

@@ -89,7 +89,7 @@ export function readingRatioError<U extends ShareUnit>(
   const { dimension } = readOneOf(fn, 'amount', list[0]?.amount, [VOLUME, MASS], POSITIVE, ['amounts', 0]);
   const bases = list.map(({ amount }, i) => read(fn, 'amount', amount, dimension, POSITIVE, ['amounts', i]));
   const error = read<string>(fn, 'readingError', readingError, dimension, POSITIVE);
-  if (error >= Math.min(...bases)) {
+  if (error >= Math.min(...bases) * (1 - 1e-12)) {
     refuse(fn, 'conflict', ['readingError'], 'below the least amount', readingError);
   }
   const tolerance = readOptional(fn, 'ratioTolerance', ratioTolerance, SHARE, PART);

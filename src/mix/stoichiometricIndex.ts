@@ -106,7 +106,7 @@ export function stoichiometricIndex<U extends ShareUnit>(
 function groupsOf(fn: string, key: 'resin' | 'hardener', side: ReactingSide): number {
   const { amount, density, equivalentWeight } = readObject(fn, key, side);
   const { base, dimension } = readOneOf(fn, 'amount', amount, [MASS, VOLUME], POSITIVE, [key]);
-  const byVolume = dimension.name === VOLUME.name;
+  const byVolume = dimension.kind === VOLUME.kind;
   const density_kgPerM3 =
     byVolume || density !== undefined ? read(fn, 'density', density, DENSITY, POSITIVE, [key]) : 1;
   const weight = read(fn, 'equivalentWeight', equivalentWeight, EQUIVALENT_WEIGHT, POSITIVE, [key]);

@@ -35,6 +35,9 @@ export interface UsablePartKit<U extends VolumeUnit = VolumeUnit> {
   readonly basis: readonly Basis[];
 }
 
+/** What two volumes in ratio may differ by, each cut to 12 digits. */
+const ROUND_OFF = 1e-11;
+
 /**
  * What opened cans really make: the part that is short decides, and the rest of the others stays over.
  *
@@ -81,11 +84,14 @@ export function usablePartKit<U extends VolumeUnit>(input: UsablePartKitInput<U>
     return { ...found, weight, sets: found.volume.div(weight) };
   });
   const short = matched.reduce((least, next) => (next.sets.lt(least.sets) ? next : least));
-  const used = matched.map(({ weight }) => toShare(short.sets.times(weight)));
-  const left = matched.map(({ name, volume }, i) => {
-    const rest = volume.minus(used[i] ?? 0);
-    return { name, volume: { value: Math.max(0, rest.toNumber()), unit } };
+  const used = matched.map(({ weight, volume }) => {
+    const taken = toShare(short.sets.times(weight));
+    return volume.minus(taken).gt(volume.times(ROUND_OFF)) ? taken : volume;
   });
+  const left = matched.map(({ name, volume }, i) => ({
+    name,
+    volume: { value: volume.minus(used[i] ?? 0).toNumber(), unit },
+  }));
   const leftover = left.flatMap(({ name, volume }): Caution[] =>
     volume.value > 0
       ? [

@@ -62,7 +62,7 @@ export interface AlkalinityResult {
  * pH_{least} \le pH_i \le pH_{most} \;\; \forall\, i
  * ```
  * @units area, pH without unit; answers pH without unit.
- * @validRange floorArea above 0 and up to 1e9 m²; pH from 0 to 14; least below most.
+ * @validRange floorArea above 0 and up to 1e9 m²; pH from 0 to 14; least no more than most.
  * @accuracy Exact. A reading exactly on a limit meets it.
  * @source astm-d4262, aci-364-17t-18, astm-f3441-23
  * @param input - Floor, readings and limits.

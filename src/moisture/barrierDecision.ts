@@ -87,15 +87,18 @@ interface Reader {
   readonly like: (fn: string, base: number, given: never) => Share | VapourEmission | number;
   readonly scale: number;
 }
-const HUMIDITY: Omit<Reader, 'words'> = {
-  figure: (fn, key, given: Share, path) => read(fn, key, given, SHARE, PART_OR_WHOLE, path),
-  error: (fn, key, given: Share, path) => read(fn, key, given, SHARE, NOT_NEGATIVE, path),
-  like: (fn, base, { unit }: Share) => write(fn, base, SHARE, unit),
-  scale: 1,
-};
+function humidity(words: string): Reader {
+  return {
+    words,
+    figure: (fn, key, given: Share, path) => read(fn, key, given, SHARE, PART_OR_WHOLE, path),
+    error: (fn, key, given: Share, path) => read(fn, key, given, SHARE, NOT_NEGATIVE, path),
+    like: (fn, base, { unit }: Share) => write(fn, base, SHARE, unit),
+    scale: 1,
+  };
+}
 const READERS: Readonly<Record<BarrierMethod, Reader>> = {
-  inSlabHumidity: { words: 'humidity in the slab', ...HUMIDITY },
-  surfaceHumidity: { words: 'humidity at the surface', ...HUMIDITY },
+  inSlabHumidity: /* @__PURE__ */ humidity('humidity in the slab'),
+  surfaceHumidity: /* @__PURE__ */ humidity('humidity at the surface'),
   emission: {
     words: 'vapour emission',
     figure: (fn, key, given: VapourEmission, path) =>

@@ -1,4 +1,5 @@
 import { basis } from '../core/basis.ts';
+import type { Caution } from '../core/caution.ts';
 import { AREA, MASS, TIME, VAPOUR_EMISSION } from '../core/dimensions.ts';
 import { echo } from '../core/echo.ts';
 import { TEST_DUST } from '../core/hazards.ts';
@@ -19,6 +20,22 @@ import { emissionOf } from './emission.ts';
 import { judgeWorst, testNotes, worstAssessment, type Reading, type WorstAssessment } from './worst.ts';
 
 const METHOD = { source: 'astm-f1869' } as const;
+/** What stands in for a service climate that is not to be had, and where a dish stands. */
+const CONDITIONS: Caution = {
+  code: 'dish-conditions',
+  severity: 'note',
+  params: {
+    air: { value: 75, unit: 'degF' },
+    airEitherWay: { value: 10, unit: 'deltaF' },
+    humidity: { value: 50, unit: '%' },
+    humidityEitherWay: { value: 10, unit: '%' },
+    heldFor: { value: 48, unit: 'h' },
+    side: { value: 20, unit: 'in' },
+    openFor: { value: 24, unit: 'h' },
+  },
+  source: 'astm-f1869',
+  status: 'memory',
+};
 
 /** One dish of calcium chloride under its dome. */
 export interface CalciumChlorideDish {
@@ -140,7 +157,7 @@ export function calciumChlorideTest<U extends VapourEmissionUnit>(
     limit: echo(limit),
     answer: (value) => write(fn, value, VAPOUR_EMISSION, limit.unit),
     base: limit_gm2d,
-    always: [...testNotes(METHOD), TEST_DUST],
+    always: [...testNotes(METHOD), TEST_DUST, CONDITIONS],
     method: METHOD,
     basis: [
       basis(

@@ -54,9 +54,9 @@ const FLOOR: Limits = { above: 0, below: 1.000000000001e9, words: ' above 0 and 
 
 /** Reads the area of the floor and answers the number of tests; a part of an area counts as a whole one. */
 export function testsFor(fn: string, method: MoistureMethod, floorArea: Area | undefined): number {
-  const area_ft2 = read(fn, 'floorArea', floorArea, AREA, FLOOR) / FT2_M2;
-  const { first, further, area } = COUNT_RULES[method];
+  const given_ft2 = read(fn, 'floorArea', floorArea, AREA, FLOOR) / FT2_M2;
   // Twelve digits are what an area is worth: 2000 ft² given in m² is not a hair more.
-  const parts = Math.ceil(Number(((area_ft2 - area) / area).toPrecision(12)));
-  return first + further * Math.max(0, parts);
+  const area_ft2 = Number(given_ft2.toPrecision(12));
+  const { first, further, area } = COUNT_RULES[method];
+  return first + further * Math.max(0, Math.ceil((area_ft2 - area) / area));
 }

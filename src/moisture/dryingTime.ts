@@ -88,8 +88,6 @@ interface Rule {
   readonly time_s: (slab: Slab) => { readonly time_s: number; readonly orLonger: boolean } | undefined;
 }
 
-const BS_8203 = { source: 'bs-8203', status: 'memory' } as const;
-
 const RULES: readonly Rule[] = [
   {
     words: 'a month for each inch',
@@ -98,12 +96,14 @@ const RULES: readonly Rule[] = [
   },
   {
     words: 'a day for each millimetre up to 50 mm, more than that above',
-    ...BS_8203,
+    source: 'bs-8203',
+    status: 'memory',
     time_s: ({ slab_m }) => ({ time_s: (slab_m / MM_M) * DAY_S, orLonger: slab_m > 0.05 * (1 + 1e-12) }),
   },
   {
     words: 'more than a year for 150 mm',
-    ...BS_8203,
+    source: 'bs-8203',
+    status: 'memory',
     time_s: ({ slab_m }) =>
       slab_m >= 0.15 * (1 - 1e-12) ? { time_s: 12 * MONTH_S, orLonger: true } : undefined,
   },
@@ -182,8 +182,11 @@ export function dryingTime<U extends TimeUnit>(input: DryingTimeInput<U>): Dryin
     slab_m:
       read(fn, 'slabThickness', slabThickness, LENGTH, SLAB) *
       (readKey(fn, 'drying', drying, DEPTH_SHARE) === 'both sides' ? 0.5 : 1),
+    // The limit has room for round-off, the series of laboratory slabs has none.
     waterCement:
-      waterCement === undefined ? undefined : readNumber(fn, 'waterCement', waterCement, WATER_CEMENT),
+      waterCement === undefined
+        ? undefined
+        : Math.min(1, readNumber(fn, 'waterCement', waterCement, WATER_CEMENT)),
     below: below === undefined ? undefined : readKey(fn, 'below', below, BELOW),
   };
   const rules = RULES.flatMap(({ words, time_s, ...cited }): DryingRule<U>[] => {

@@ -9,6 +9,14 @@ import { fields, read } from '../core/read.ts';
 import { readFlag, readList, readObject } from '../core/readPlain.ts';
 import { testsFor } from './count.ts';
 
+/** What a sheet is, and what it is not. */
+const SHEET: Caution = {
+  code: 'sheet-is-no-measurement',
+  severity: 'note',
+  params: { side: { value: 18, unit: 'in' }, film: { value: 4, unit: 'mil' } },
+  source: 'astm-d4263',
+};
+
 /** One sheet taped to the floor. */
 export interface PlasticSheet {
   /** How long it lay. */
@@ -97,7 +105,7 @@ export function plasticSheetTest(input: PlasticSheetTestInput): PlasticSheetResu
       ...(wet > 0 ? [about('sheet-shows-moisture', 'caution')] : []),
       ...(usable < sheets.length ? [about('dwell-too-short', 'caution')] : []),
       ...(usable < testsNeeded ? [about('too-few-tests', 'caution')] : []),
-      about('sheet-is-no-measurement', 'note'),
+      SHEET,
     ],
     basis: [
       basis('verdict', `moisture.${fn}`, 'no sheet with moisture', 'astm-d4263', {

@@ -1,3 +1,4 @@
+import type { Caution } from '../core/caution.ts';
 import type { Quantity, Share, Time } from '../core/quantity.ts';
 import { fields } from '../core/read.ts';
 import type { ShareUnit } from '../core/unitCodes.ts';
@@ -6,6 +7,13 @@ import { assessHumidity } from './humidity.ts';
 import { testNotes, type WorstAssessment } from './worst.ts';
 
 const METHOD = { source: 'bs-8203', status: 'memory' } as const;
+const HEATING_OFF: Caution = {
+  code: 'box-heating-off',
+  severity: 'note',
+  params: { before: { value: 96, unit: 'h' } },
+  source: 'bs-8203',
+  status: 'memory',
+};
 
 /** One sealed box on the floor. */
 export interface HygrometerBox {
@@ -66,6 +74,6 @@ export function surfaceHygrometerTest<U extends ShareUnit>(
   const fn = 'surfaceHygrometerTest';
   return assessHumidity(fn, fields(fn, input), {
     method: METHOD,
-    always: testNotes(METHOD),
+    always: [...testNotes(METHOD), HEATING_OFF],
   });
 }

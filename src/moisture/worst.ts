@@ -27,6 +27,8 @@ interface Worst {
   readonly usable: number;
   /** Place of the highest reading not by the book that is not clearly within the limit and decides nothing. */
   readonly doubtful?: number | undefined;
+  /** What leaves it undecided; empty where it is decided. */
+  readonly reasons: readonly string[];
 }
 
 /** An assessment of several tests, of which the worst one governs. */
@@ -58,7 +60,7 @@ export function judgeWorst(
   let doubtful: number | undefined;
   let any: number | undefined;
   let usable = 0;
-  let clear = true;
+  let near = false;
   for (const [place, reading] of readings.entries()) {
     const verdict = judge(limit - reading.value, uncertaintyOf(reading, limit), scale);
     const counts = reading.doubts.length === 0;
@@ -68,11 +70,18 @@ export function judgeWorst(
     if (counts) byTheBook = higher(byTheBook, place);
     if (counts) usable++;
     else if (verdict !== 'meets' && !fails) doubtful = higher(doubtful, place);
-    clear &&= verdict === 'meets';
+    near ||= counts && verdict === 'undecided';
   }
   const governing = failing ?? byTheBook ?? any ?? 0;
+  const open = [
+    ...(near ? ['a reading too close to the limit'] : []),
+    ...(doubtful === undefined ? [] : ['a test not done by the book']),
+    ...(usable < needed ? ['too few tests'] : []),
+  ];
+  const reasons = failing === undefined ? open : [];
   return {
-    verdict: failing !== undefined ? 'fails' : clear && usable >= needed ? 'meets' : 'undecided',
+    verdict: failing !== undefined ? 'fails' : reasons.length === 0 ? 'meets' : 'undecided',
+    reasons,
     governing,
     uncertainty: uncertaintyOf(readings[governing] as Reading, limit),
     usable,
@@ -110,14 +119,10 @@ export function worstAssessment<U extends string>(words: WorstWords<U>): WorstAs
   const measured = answer(valueAt(governing));
   const uncertainty = answer(worst.uncertainty);
   const params = { measured, limit, uncertainty, test: governing + 1 };
-  const about = (
-    code: CautionCode,
-    severity: Caution['severity'],
-    more: Caution['params'] = {},
-  ): Caution => ({
+  const about = (code: CautionCode, severity: Caution['severity'], more?: Caution['params']): Caution => ({
     code,
     severity,
-    params: { ...params, ...more },
+    params: Object.assign({}, params, more),
     ...method,
   });
   const plain = (code: CautionCode, more: Caution['params']): Caution => ({
@@ -137,13 +142,13 @@ export function worstAssessment<U extends string>(words: WorstWords<U>): WorstAs
     measured,
     limit,
     gap: answer(base - valueAt(governing)),
-    ...(worst.uncertainty > 0 && { uncertainty }),
     governing,
     usable,
-    ...(testsNeeded !== undefined && { testsNeeded }),
     cautions: [
       ...(verdict === 'fails' ? [about('moisture-over-limit', 'caution')] : []),
-      ...(verdict === 'undecided' ? [about('moisture-undecided', 'caution')] : []),
+      ...(verdict === 'undecided'
+        ? [about('moisture-undecided', 'caution', { reason: worst.reasons.join(' and ') })]
+        : []),
       ...(testsNeeded !== undefined && usable < testsNeeded
         ? [about('too-few-tests', 'caution', { testsNeeded, usable })]
         : []),
@@ -155,6 +160,8 @@ export function worstAssessment<U extends string>(words: WorstWords<U>): WorstAs
       ...words.always,
     ],
     basis: words.basis,
+    ...(worst.uncertainty > 0 && { uncertainty }),
+    ...(testsNeeded !== undefined && { testsNeeded }),
   };
 }
 

@@ -86,10 +86,14 @@ export function packsToBuy<U extends VolumeUnit>(input: PacksToBuyInput<U>): Pac
     .ceil();
   const count = lots.times(lot);
   const buy = count.toNumber();
+  const bought_m3 = buy * pack_m3;
   const inPacks = { value: count.times(pack.value).toNumber(), unit: pack.unit };
-  const bought = echoIn('packsToBuy', inPacks, buy * pack_m3, VOLUME, unit);
-  const left = (volume_m3: number) =>
-    write('packsToBuy', Math.max(0, buy * pack_m3 - volume_m3), VOLUME, unit);
+  const bought = echoIn('packsToBuy', inPacks, bought_m3, VOLUME, unit);
+  /** What is no more than round-off is nothing. */
+  const left = (volume_m3: number) => {
+    const rest_m3 = bought_m3 - volume_m3;
+    return write('packsToBuy', rest_m3 > 1e-12 * bought_m3 ? rest_m3 : 0, VOLUME, unit);
+  };
   const leftover = {
     low: left(need_m3.high),
     ...(need_m3.likely !== undefined && { likely: left(need_m3.likely) }),
@@ -104,14 +108,17 @@ export function packsToBuy<U extends VolumeUnit>(input: PacksToBuyInput<U>): Pac
     buy,
     bought,
     leftover,
-    cautions: [
-      {
-        code: 'leftover-material',
-        severity: 'caution',
-        params: { name: material, leftover: leftover.high },
-        source: 'common-practice',
-      },
-    ],
+    cautions:
+      leftover.high.value > 0
+        ? [
+            {
+              code: 'leftover-material',
+              severity: 'caution',
+              params: { name: material, leftover: leftover.high },
+              source: 'common-practice',
+            },
+          ]
+        : [],
     basis: [
       basis('buy', 'order.packsToBuy', 'n = ⌈V (1 + s) / p⌉', 'definition', { need, pack, spare, multiple }),
     ],

@@ -8,7 +8,7 @@ import type { Limits } from '../core/limits.ts';
 import type { Quantity, Temperature } from '../core/quantity.ts';
 import { isRange, readRange, type Range } from '../core/range.ts';
 import { read, show } from '../core/read.ts';
-import { readCount, readName, readTextOr } from '../core/readPlain.ts';
+import { listed, readCount, readName, readTextOr } from '../core/readPlain.ts';
 import { readTemperature } from '../core/temperature.ts';
 
 /** Looks at a value and adds to `issues` what is wrong with it. */
@@ -102,7 +102,7 @@ export function choice(...choices: readonly (string | number)[]): Guard {
   return (value, path, issues) => {
     if (choices.includes(value as string)) return;
     const code = value === undefined ? 'missing' : 'out-of-range';
-    const expected = (choices.length > 1 ? 'one of ' : '') + choices.join(', ');
+    const expected = (choices.length > 1 ? 'one of ' : '') + listed(choices.map(String));
     issues.push(issue(code, path, expected, value));
   };
 }

@@ -6,7 +6,7 @@ import { readNumber } from '../core/readPlain.ts';
 export const WITHIN: Limits = { above: 0, below: 0.999999999999, words: ' above 0 % and below 100 %' };
 
 /** A day has 24 hours; room for the round-off of hours that are just that. */
-export const DAY_S = 86400 * (1 + 1e-12);
+export const DAY_S = 86_400.000_000_086_4;
 
 /** Perfect mixing is 1. */
 const MIXING: Limits = { above: 0.999999999999, below: 1e6, words: ' of 1 or more, 1 being perfect mixing' };

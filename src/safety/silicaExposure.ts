@@ -49,7 +49,7 @@ export interface SilicaExposure<U extends DensityUnit = DensityUnit> extends Ass
 }
 
 /** The mean is one of eight hours, however long the shift. */
-const SHIFT_S = 8 * 3600;
+const SHIFT_S = 28_800;
 
 /**
  * Whether the silica that a worker breathes in a shift, as a mean of eight hours, is within the limit.

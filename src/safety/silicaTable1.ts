@@ -71,7 +71,8 @@ export interface SilicaTable1<T extends TimeUnit = TimeUnit, F extends FlowUnit 
   readonly basis: readonly Basis[];
 }
 
-const FOUR_HOURS_S = 4 * 3600 * (1 + 1e-12);
+/** With room for the round-off of hours that are just that. */
+const FOUR_HOURS_S = 14_400.000_000_014_4;
 
 /**
  * What the US table of dust controls asks for each task of a shift: what the tool must have, and which respirator.

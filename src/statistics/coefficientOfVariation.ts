@@ -3,11 +3,9 @@ import { SHARE, TEMPERATURE } from '../core/dimensions.ts';
 import { monotone } from '../core/monotone.ts';
 import type { Quantity } from '../core/quantity.ts';
 import { fields, refuse, write } from '../core/read.ts';
-import { readAny } from '../core/readAny.ts';
-import { readList } from '../core/readPlain.ts';
 import type { ShareUnit } from '../core/unitCodes.ts';
 import type { ScalableUnit } from '../units/scale.ts';
-import { deviationOf, meanOf, readReadings } from './readings.ts';
+import { deviationOf, meanOf, readKind, readReadings } from './readings.ts';
 
 /** Input of {@link coefficientOfVariation}. */
 export interface CoefficientOfVariationInput<
@@ -48,12 +46,11 @@ export const coefficientOfVariation = /* @__PURE__ */ monotone(
   <K extends ScalableUnit, U extends ShareUnit>(input: CoefficientOfVariationInput<K, U>): Quantity<U> => {
     const fn = 'coefficientOfVariation';
     const { readings, unit } = fields(fn, input);
-    const first = readList(fn, 'readings', readings, 1)[0] as Quantity;
-    const { dimension } = readAny(fn, 0, first, undefined, ['readings']);
-    if (dimension.name === TEMPERATURE.name) {
-      refuse(fn, 'wrong-unit', ['readings', 0], 'of any kind but a temperature', first);
+    const { dimension, unit: own } = readKind(fn, readings);
+    if (dimension.kind === TEMPERATURE.kind) {
+      refuse(fn, 'wrong-unit', ['readings', 0], 'of any kind but a temperature', readings[0]);
     }
-    const values = readReadings(fn, readings, 2, dimension, first.unit);
+    const values = readReadings(fn, readings, 2, dimension, own);
     const mean = meanOf(values);
     if (mean === 0) refuse(fn, 'out-of-range', ['readings'], 'with a mean that is not 0', 'a mean of 0');
     return write(fn, deviationOf(values, mean) / Math.abs(mean), SHARE, unit);

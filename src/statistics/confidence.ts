@@ -24,16 +24,9 @@ export function readConfidence(fn: string, confidence: Share | undefined, oneSid
   return read(fn, 'confidence', confidence, SHARE, oneSided ? ONE_SIDED : LEVEL);
 }
 
-/** The factor of the last call: a caller seldom changes both, and looking it up is most of what a check costs. */
-let last:
-  { readonly confidence: number; readonly freedom: number | undefined; readonly factor: number } | undefined;
-
 /** How many standard uncertainties either side hold the level of confidence. */
 export function coverageFactorOf(confidence: number, freedom: number | undefined): number {
-  if (last?.confidence !== confidence || last.freedom !== freedom) {
-    last = { confidence, freedom, factor: studentPoint((1 - confidence) / 2, freedom) };
-  }
-  return last.factor;
+  return studentPoint((1 - confidence) / 2, freedom);
 }
 
 /** Degrees of freedom as tables have them: whole, the next below (GUM G.4.1). */

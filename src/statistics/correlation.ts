@@ -6,7 +6,7 @@ import type { Slot } from './slots.ts';
 
 /** Two inputs that are off together, as when one instrument read both. Pairs that are not named are independent. */
 export interface Correlation {
-  /** The names of the two, with points between where they stand deeper: `tests.0.gain`. */
+  /** The names of the two, with points between where they stand deeper: `tests.0.gain`. No pair is named twice. */
   readonly between: readonly [string, string];
   /** 1 where they are off the same way always, −1 where the opposite way, 0 where they are independent. */
   readonly coefficient: number;
@@ -23,6 +23,7 @@ export function readCorrelations(
   const matrix = slots.map((_, i) => slots.map((__, j) => (i === j ? 1 : 0)));
   if (given === undefined) return matrix;
   const names = slots.map(({ name }) => name);
+  const named = new Set<string>();
   readObjects(fn, 'correlations', given, 0).forEach(({ between, coefficient }, n) => {
     const path = ['correlations', n];
     const pair = readList(fn, 'between', between, 2, path);
@@ -31,6 +32,11 @@ export function readCorrelations(
       .map((name, end) => names.indexOf(readChoice(fn, end, name, names, [...path, 'between'])));
     if (pair.length > 2 || i === j)
       refuse(fn, 'conflict', [...path, 'between'], 'two different names', between);
+    const both = `${Math.min(i, j)} ${Math.max(i, j)}`;
+    if (named.has(both)) {
+      refuse(fn, 'conflict', [...path, 'between'], 'two names that no other entry has together', between);
+    }
+    named.add(both);
     const r = readNumber(fn, 'coefficient', coefficient, COEFFICIENT, path);
     (matrix[i] as number[])[j] = r;
     (matrix[j] as number[])[i] = r;

@@ -90,23 +90,24 @@ export function guardedConformity<U extends Unit>(input: GuardedConformityInput<
     params,
     ...GUIDE,
   });
-  const accepted = ({ end, given: { unit: own }, base: at }: BaseEnd) => ({
-    [end]: written(end === 'least' ? at + band : at - band, own),
-  });
+  const acceptance: Partial<Record<BaseEnd['end'], Quantity>> = {};
+  for (const { end, given: own, base: at } of specification.ends) {
+    acceptance[end] = written(end === 'least' ? at + band : at - band, own.unit);
+  }
   return {
     verdict,
     end: worst.end,
     measured,
     limit: echo(limit),
     gap: inSteps(worst.room),
-    ...(band > 0 && { uncertainty: inSteps(band) }),
-    acceptance: Object.assign({}, ...specification.ends.map(accepted)) as GuardedConformity['acceptance'],
+    acceptance,
     conformanceProbability: probability,
     cautions: [
       ...(verdict === 'fails' ? [about('beyond-limit')] : []),
       ...(verdict === 'undecided' ? [about('inside-guard-band')] : []),
     ],
     basis: [basis('verdict', `statistics.${fn}`, 'room to the limit against guard band', GUIDE, given)],
+    ...(band > 0 && { uncertainty: params.guardBand }),
   };
 
   function written(value: number, own: string): Quantity {

@@ -15,6 +15,8 @@ export { expandedUncertainty } from './expandedUncertainty.ts';
 export type { ExpandedUncertaintyInput } from './expandedUncertainty.ts';
 export { guardedConformity } from './guardedConformity.ts';
 export type { GuardedConformity, GuardedConformityInput } from './guardedConformity.ts';
+export { lagOneAutocorrelation } from './lagOneAutocorrelation.ts';
+export type { LagOneAutocorrelationInput } from './lagOneAutocorrelation.ts';
 export { leastSquaresLine } from './leastSquaresLine.ts';
 export type { LeastSquaresLine, LeastSquaresLineInput, LinePoint } from './leastSquaresLine.ts';
 export { normalToleranceFactor } from './normalToleranceFactor.ts';

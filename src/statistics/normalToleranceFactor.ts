@@ -30,7 +30,8 @@ const MOST = 1_000_000;
  * \quad \Phi(\tfrac{z}{\sqrt n} + r) - \Phi(\tfrac{z}{\sqrt n} - r) = p
  * ```
  * @units shares, count; answers a number.
- * @validRange count from 2 to 1,000,000; share above 50 % and below 100 %; confidence from 0.0001 % to below 100 %.
+ * @validRange count from 2 to 1,000,000; share above 50 % and below 100 %; confidence from 0.0001 % to below 100 %,
+ * on one side high enough for a factor above 0, as 50 % always is.
  * @accuracy Within a relative 1e-10; the one-sided factor is that of the noncentral t.
  * @source environmental-engineers-2002, scipy-1.17
  * @param input - Number of readings, share, level of confidence and which ends.
@@ -53,6 +54,7 @@ export function normalToleranceFactor(input: NormalToleranceFactorInput): number
   if (readings < 2 || readings > MOST) refuse(fn, 'out-of-range', ['count'], 'from 2 to 1,000,000', count);
   const part = readShare(fn, share);
   return toleranceFactorOf(
+    fn,
     readings,
     part,
     readConfidence(fn, confidence),

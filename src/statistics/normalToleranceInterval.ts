@@ -54,7 +54,7 @@ export interface NormalToleranceInterval<U extends Unit = Unit> {
  * ```
  * @units any kind, shares; answers the same kind, of temperatures also a temperature difference.
  * @validRange two readings or more of a normal distribution; share above 50 % and below 100 %; confidence from
- * 0.0001 % to below 100 %.
+ * 0.0001 % to below 100 %, on one side high enough for a factor above 0, as 50 % always is.
  * @accuracy As `normalToleranceFactor` and `sampleStandardDeviation`. Readings of another distribution may lie further
  * out than any factor tells. No published figure with its readings; the factor has them.
  * @source environmental-engineers-2002
@@ -87,7 +87,7 @@ export function normalToleranceInterval<U extends Unit>(
   const values = readReadings(fn, readings, 2, dimension, unit);
   const mean = meanOf(values);
   const deviation = deviationOf(values, mean);
-  const factor = toleranceFactorOf(values.length, part, level, ends);
+  const factor = toleranceFactorOf(fn, values.length, part, level, ends);
   return {
     ...(sides !== 'high' && { low: answer(fn, mean - factor * deviation, unit) }),
     ...(sides !== 'low' && { high: answer(fn, mean + factor * deviation, unit) }),

@@ -59,13 +59,6 @@ export function boundedError(bound: number): BaseError {
 export function readCoverage(fn: string, { confidence }: Confidence): Coverage | undefined {
   if (confidence === undefined) return undefined;
   const level = readConfidence(fn, confidence);
-  const factors = new Map<number | undefined, number>();
-  /** Looked up once for all readings whose degrees of freedom come out the same. */
-  const factorFor = (freedom: number | undefined) => {
-    const factor = factors.get(freedom) ?? coverageFactorOf(level, freedom);
-    factors.set(freedom, factor);
-    return factor;
-  };
   return {
     expanded: (...parts) => {
       const groups = parts.map(([sensitivity, { uncertainty, freedom }]) => ({
@@ -73,7 +66,8 @@ export function readCoverage(fn: string, { confidence }: Confidence): Coverage |
         freedom,
       }));
       const variance = groups.reduce((sum, group) => sum + group.variance, 0);
-      return factorFor(tableFreedom(effectiveFreedom(variance, groups))) * Math.sqrt(variance);
+      const freedom = tableFreedom(effectiveFreedom(variance, groups));
+      return coverageFactorOf(level, freedom) * Math.sqrt(variance);
     },
   };
 }
@@ -121,16 +115,15 @@ export function halfWidthOf(error: BaseError, coverage: Coverage | undefined): n
 /** Says how the uncertainty of a verdict came about; nothing where no error was given. */
 export function uncertaintyBasis(fn: string, errors: object, { confidence }: Confidence): Basis[] {
   if (Object.values(errors).every((error) => error === undefined)) return [];
-  const inputs = { ...errors, confidence };
   return confidence === undefined
-    ? [basis('uncertainty', fn, 'all errors at once, as bounds', 'common-practice', inputs)]
+    ? [basis('uncertainty', fn, 'all errors at once, as bounds', 'common-practice', errors)]
     : [
         basis(
           'uncertainty',
           fn,
           't_p(ν) · √Σ (c · u)²',
           'jcgm-100-2008',
-          inputs,
+          { confidence, ...errors },
           'independent errors; bounds as rectangular distributions',
         ),
       ];

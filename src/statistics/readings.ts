@@ -2,9 +2,20 @@
 import type { Dimension } from '../core/dimension.ts';
 import type { Quantity } from '../core/quantity.ts';
 import { refuse } from '../core/read.ts';
+import { readAny } from '../core/readAny.ts';
 import { readList } from '../core/readPlain.ts';
 import { total } from '../units/total.ts';
 import { valueIn } from '../units/valueIn.ts';
+
+/** What kind the readings are, and their unit: those of the first. */
+export function readKind(
+  fn: string,
+  readings: readonly Quantity[] | undefined,
+): { readonly dimension: Dimension<string>; readonly unit: string } {
+  const first = readList(fn, 'readings', readings, 1)[0] as Quantity;
+  const { dimension } = readAny(fn, 0, first, undefined, ['readings']);
+  return { dimension, unit: first.unit };
+}
 
 /** Reads the list in `readings` into one unit; too few are refused with how many are missing. */
 export function readReadings(

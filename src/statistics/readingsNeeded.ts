@@ -1,5 +1,6 @@
 import { basis } from '../core/basis.ts';
 import type { Basis, Caution } from '../core/caution.ts';
+import { TEMPERATURE } from '../core/dimensions.ts';
 import { POSITIVE } from '../core/limits.ts';
 import type { Quantity, Share } from '../core/quantity.ts';
 import { fields, read, refuse } from '../core/read.ts';
@@ -60,6 +61,9 @@ export function readingsNeeded<U extends string>(input: ReadingsNeededInput<U>):
   const fn = 'readingsNeeded';
   const { standardDeviation, halfWidth, confidence } = fields(fn, input);
   const { dimension } = readAny(fn, 'standardDeviation', standardDeviation);
+  if (dimension.kind === TEMPERATURE.kind) {
+    refuse(fn, 'wrong-unit', ['standardDeviation'], 'of any kind but a temperature', standardDeviation);
+  }
   const deviation = read<string>(fn, 'standardDeviation', standardDeviation, dimension, POSITIVE);
   const ratio = deviation / read<string>(fn, 'halfWidth', halfWidth, dimension, POSITIVE);
   const level = readConfidence(fn, confidence);

@@ -57,7 +57,7 @@ export const sampleStandardDeviation = /* @__PURE__ */ monotone(
     const dimension = scalable(fn, unit);
     const first = Array.isArray(readings) ? (readings[0] as Quantity | undefined)?.unit : undefined;
     const ofPoints =
-      dimension.name === TEMPERATURE_DIFFERENCE.name && dimensionOf(first)?.name === TEMPERATURE.name;
+      dimension.kind === TEMPERATURE_DIFFERENCE.kind && dimensionOf(first)?.kind === TEMPERATURE.kind;
     const values = ofPoints
       ? readReadings(fn, readings, 2, dimensionOf(first) as typeof dimension, pointUnit(unit))
       : readReadings(fn, readings, 2, dimension, unit);

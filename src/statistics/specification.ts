@@ -38,22 +38,24 @@ export interface BaseSpecification extends UncertainReading {
 /** Reads a value with its limits; none at all are refused, and so are limits in the wrong order. */
 export function readSpecification(fn: string, given: Specification): BaseSpecification {
   const reading = readUncertain(fn, 'measured', given.measured);
-  const ends = (['least', 'most'] as const).flatMap((end): BaseEnd[] => {
+  const ends: BaseEnd[] = [];
+  for (const end of ['least', 'most'] as const) {
     const quantity = given[end];
-    if (quantity === undefined) return [];
+    if (quantity === undefined) continue;
     const { base } = readAny(fn, end, quantity, reading.dimension);
     const room = end === 'least' ? reading.base - base : base - reading.base;
     // Temperatures come from scales that start elsewhere, hence the size.
     const shift = reading.step === reading.dimension ? 0 : 300;
     const scale = Math.max(Math.abs(reading.base), Math.abs(base)) + shift;
-    return [{ end, given: quantity, base, room, scale }];
-  });
+    ends.push({ end, given: quantity, base, room, scale });
+  }
   const [first, second] = ends;
-  if (!first) return refuse(fn, 'missing', ['least'], 'a limit, or most in its place', undefined);
-  if (second && first.base > second.base) {
+  if (!first) return refuse(fn, 'missing', ['least'], 'there, or most', undefined);
+  if (second && first.base - second.base > 1e-12 * first.scale) {
     refuse(fn, 'conflict', ['least'], 'at or below most', given.least);
   }
-  return { ...reading, ends };
+  const { base, dimension, step, uncertainty } = reading;
+  return { base, dimension, step, uncertainty, ends };
 }
 
 /** The chance that the true value is within the limits, by what the measurement says of it. */

@@ -19,8 +19,21 @@ export function studentTail(t: number, freedom: number | undefined): number {
   return t < 0 ? 1 - beyond : beyond;
 }
 
+/** The points of the last share by degrees of freedom: readings that are judged one by one ask for few. */
+const points = /* @__PURE__ */ new Map<number | undefined, number>();
+const MOST_POINTS = 1000;
+let share: number | undefined;
+
 /** The t that has this share of it above, for shares up to one half. */
 export function studentPoint(above: number, freedom: number | undefined): number {
+  if (above !== share || points.size > MOST_POINTS) points.clear();
+  share = above;
+  const point = points.get(freedom) ?? findPoint(above, freedom);
+  points.set(freedom, point);
+  return point;
+}
+
+function findPoint(above: number, freedom: number | undefined): number {
   if (freedom === undefined) return normalPoint(above);
   const top = gammaRatio(freedom / 2) / Math.sqrt(Math.PI * freedom);
   const density = (t: number) => top * Math.exp((-(freedom + 1) / 2) * Math.log1p((t * t) / freedom));
@@ -37,9 +50,18 @@ function asNormal(t: number, square: number, freedom: number): number {
   return w + (w ** 3 + 3 * w) / (48 * a * a);
 }
 
+/** The ratio of the last call: degrees of freedom stay what they are from call to call. */
+let lastA = 0;
+let lastRatio = 0;
+
 /** Γ(a + ½) / Γ(a). */
 function gammaRatio(a: number): number {
-  return Math.sqrt(a) * Math.exp(a * Math.log1p(0.5 / a) - 0.5 + stirlingRest(a + 0.5) - stirlingRest(a));
+  if (a !== lastA) {
+    lastA = a;
+    lastRatio =
+      Math.sqrt(a) * Math.exp(a * Math.log1p(0.5 / a) - 0.5 + stirlingRest(a + 0.5) - stirlingRest(a));
+  }
+  return lastRatio;
 }
 
 /** The continued fraction of the incomplete beta function, DLMF 8.17.22, from the top down (Lentz). */

@@ -1,3 +1,4 @@
+import { refuse } from '../core/read.ts';
 import { gammaTail } from './gamma.ts';
 import { normalDensity, normalPoint, normalTail } from './normal.ts';
 import { rootOf } from './rootOf.ts';
@@ -13,6 +14,7 @@ const FAR = 8;
  * `needed(z) / k` of the true deviation. The chance of that, over all z, is the level of confidence.
  */
 export function toleranceFactorOf(
+  fn: string,
   count: number,
   share: number,
   confidence: number,
@@ -28,6 +30,10 @@ export function toleranceFactorOf(
   }));
   // Where the mean is off far enough to the good side, any deviation will do.
   const always = sides === 'both' ? 0 : normalTail(ends[1]);
+  if (confidence <= always) {
+    const expected = 'high enough for a factor above 0; 50 % always is';
+    refuse(fn, 'out-of-range', ['confidence'], expected, { value: confidence, unit: 'fraction' });
+  }
   const chance = (k: number) =>
     nodes.reduce(
       (sum, { needed, weight }) => sum + weight * gammaTail(freedom / 2, (freedom / 2) * (needed / k) ** 2),
@@ -40,7 +46,7 @@ export function toleranceFactorOf(
 
 /** Looks either side of the middle, and how far apart they are before the ends are bent in. */
 const STEPS = 100;
-const STEP = 3.5 / STEPS;
+const STEP = 0.035;
 
 /** Half the width about an off centre that holds the share of a normal distribution. */
 function halfWidthAround(centre: number, share: number): number {

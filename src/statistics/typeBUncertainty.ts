@@ -32,7 +32,7 @@ const DIVISOR: Readonly<Record<BoundedDistribution, number>> = { rectangular: 3,
 /** At most what leaves one degree of freedom. */
 const DOUBT: Limits = {
   above: 9.99999999999e-7,
-  below: Math.SQRT1_2 + 1e-12,
+  below: 0.707_106_781_188,
   words: ' from 0.0001 % to 70.71 %',
 };
 

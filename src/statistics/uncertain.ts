@@ -54,12 +54,12 @@ const FREEDOM: Limits = { above: 0.999999999999, below: Infinity, words: ' of 1 
 
 /** The kind of a difference of two quantities of one kind. */
 export function stepOf(dimension: Dimension<string>): Dimension<string> {
-  return dimension.name === TEMPERATURE.name ? TEMPERATURE_DIFFERENCE : dimension;
+  return dimension.kind === TEMPERATURE.kind ? TEMPERATURE_DIFFERENCE : dimension;
 }
 
 /** The unit of a difference of one in a unit. */
 export function stepUnitOf<U extends string>(unit: U, dimension: Dimension<string>): StepUnit<U> {
-  return (dimension.name === TEMPERATURE.name ? differenceUnit(unit) : unit) as StepUnit<U>;
+  return (dimension.kind === TEMPERATURE.kind ? differenceUnit(unit) : unit) as StepUnit<U>;
 }
 
 /** Whether a value says how well it is known. */

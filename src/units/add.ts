@@ -61,7 +61,7 @@ export const add = /* @__PURE__ */ monotone(
     const dimension = dimensionOfUnit('add', unit);
     const whole = valueIn('add', 'to', to, dimension, unit);
     const part =
-      dimension.name === TEMPERATURE.name
+      dimension.kind === TEMPERATURE.kind
         ? valueIn('add', 'quantity', quantity, TEMPERATURE_DIFFERENCE, differenceUnit(unit))
         : valueIn('add', 'quantity', quantity, dimension, unit);
     return answer('add', whole + part, unit);

@@ -6,7 +6,7 @@ import { dimensionOfUnit } from './dimensionNamed.ts';
 /** The kind of a unit whose zero means none of it. A sum or a multiple of temperatures means nothing. */
 export function scalable(fn: string, unit: unknown): Dimension<string> {
   const dimension = dimensionOfUnit(fn, unit);
-  return dimension.name === TEMPERATURE.name
+  return dimension.kind === TEMPERATURE.kind
     ? refuse(fn, 'wrong-unit', ['unit'], 'a unit of anything but a temperature, or of a difference', unit)
     : dimension;
 }

@@ -43,7 +43,7 @@ export function compare<A extends Unit, B extends SameKind<A>>(input: CompareInp
   const { value, unit } = quantity;
   const other = valueIn('compare', 'to', to, dimension, unit);
   // Where nothing is, on the scale of the first.
-  const nothing = dimension.name === TEMPERATURE.name ? zero - AT_ZERO_CELSIUS.K / factor : 0;
+  const nothing = dimension.kind === TEMPERATURE.kind ? zero - AT_ZERO_CELSIUS.K / factor : 0;
   const slack = 1e-12 * Math.max(Math.abs(value - nothing), Math.abs(other - nothing));
   if (Math.abs(value - other) <= slack) return 0;
   return value > other ? 1 : -1;

@@ -1,8 +1,8 @@
-import { scaleOf, type SameKind, type Unit, type UnitScale } from '../core/dimensionOf.ts';
+import { scaleOf, UNKNOWN, type SameKind, type Unit, type UnitScale } from '../core/dimensionOf.ts';
 import { monotone } from '../core/monotone.ts';
 import type { Quantity } from '../core/quantity.ts';
-import { fields, refuse, write } from '../core/read.ts';
-import { readScale } from '../core/readScale.ts';
+import { fields, read, refuse, write } from '../core/read.ts';
+import { ANY } from '../core/limits.ts';
 import { rescaled } from './rescaled.ts';
 
 /** The units of the last call: looking them up is most of the work, and a caller seldom changes them. */
@@ -53,12 +53,17 @@ export const convert = /* @__PURE__ */ monotone(
       to = scaleOf(unit);
     }
 
+    let value = NaN;
     if (from && from.dimension === to?.dimension && typeof given?.value === 'number') {
-      const value = rescaled(given.value, from, to);
+      value = rescaled(given.value, from, to);
       if (Number.isFinite(value)) return { value, unit };
     }
     // What did not go through is refused here, each with its reason.
-    write('convert', 0, readScale('convert', 'quantity', quantity).dimension, unit);
-    return refuse('convert', 'too-large', ['quantity'], 'finite', quantity);
+    const kind = (from ?? to)?.dimension ?? UNKNOWN;
+    read<string>('convert', 'quantity', given, kind, ANY);
+    write('convert', 0, kind, unit);
+    // Not a number: a temperature that does not exist.
+    const code = value ? 'too-large' : 'out-of-range';
+    return refuse('convert', code, ['quantity'], 'finite and from 0 K up', quantity);
   },
 );

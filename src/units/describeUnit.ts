@@ -3,7 +3,7 @@ import type { DimensionName, Unit } from '../core/dimensionOf.ts';
 import { TEMPERATURE } from '../core/dimensions.ts';
 import { AT_ZERO_CELSIUS } from '../core/temperature.ts';
 import type { TemperatureUnit } from '../core/unitCodes.ts';
-import { dimensionOfUnit } from './dimensionNamed.ts';
+import { dimensionOfUnit, nameOf } from './dimensionNamed.ts';
 import { exactText } from './exactText.ts';
 import { BASE_UNITS, UNIT_NAMES } from './unitNames.ts';
 
@@ -49,14 +49,15 @@ export interface UnitDescription<U extends Unit = Unit> {
  * ```
  */
 export function describeUnit<U extends Unit>(unit: U): UnitDescription<U> {
-  const { name: dimension, exact } = dimensionOfUnit('describeUnit', unit);
+  const dimension = dimensionOfUnit('describeUnit', unit);
+  const kind = nameOf(dimension);
   const [name, symbol, ucum, source] = UNIT_NAMES[unit];
-  const worth = exactText(exact[unit] as Exact);
-  const zero = exactText(dimension === TEMPERATURE.name ? AT_ZERO_CELSIUS[unit as TemperatureUnit] : 0);
-  const base = BASE_UNITS[dimension as DimensionName];
+  const worth = exactText(dimension.exact[unit] as Exact);
+  const zero = exactText(dimension.kind === TEMPERATURE.kind ? AT_ZERO_CELSIUS[unit as TemperatureUnit] : 0);
+  const base = BASE_UNITS[kind];
   return {
     unit,
-    dimension: dimension as DimensionName,
+    dimension: kind,
     name,
     symbol,
     ...(ucum && { ucum }),

@@ -2,11 +2,16 @@ import type { Dimension } from '../core/dimension.ts';
 import { dimensionOf, DIMENSIONS, type DimensionName } from '../core/dimensionOf.ts';
 import { refuse } from '../core/read.ts';
 
+/** The name of a kind of quantity: what it is called, without the article. */
+export function nameOf({ kind }: Dimension<string>): DimensionName {
+  return kind.slice(kind.indexOf(' ') + 1) as DimensionName;
+}
+
 /** The kind of quantity of that name. */
 export function dimensionNamed(fn: string, name: DimensionName): Dimension<string> {
-  const names = () => DIMENSIONS.map((dimension) => dimension.name).join(', ');
+  const names = () => DIMENSIONS.map(nameOf).join(', ');
   return (
-    DIMENSIONS.find((dimension) => dimension.name === name) ??
+    DIMENSIONS.find((dimension) => nameOf(dimension) === name) ??
     refuse(fn, 'out-of-range', ['dimension'], `one of ${names()}`, name)
   );
 }

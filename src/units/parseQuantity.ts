@@ -1,4 +1,4 @@
-import { factorOf } from '../core/dimension.ts';
+import { factorOf, type Dimension } from '../core/dimension.ts';
 import {
   dimensionOf,
   scaleOf,
@@ -11,12 +11,11 @@ import {
 import { TEMPERATURE } from '../core/dimensions.ts';
 import type { InputErrorCode } from '../core/InputError.ts';
 import type { Quantity } from '../core/quantity.ts';
-import { aKind, fields, refuse } from '../core/read.ts';
-import { dimensionNamed, dimensionOfUnit } from './dimensionNamed.ts';
+import { fields, refuse, unitsOf } from '../core/read.ts';
+import { dimensionNamed, dimensionOfUnit, nameOf } from './dimensionNamed.ts';
 import { numberAt, plainDigits } from './numberAt.ts';
 import { numberStyle, type NumberStyle } from './numberStyle.ts';
 import { plainText } from './plainText.ts';
-import { unitsOf } from './unitsOf.ts';
 import { unitsMeant, wordOf } from './unitWords.ts';
 import { answer } from './valueIn.ts';
 
@@ -45,7 +44,7 @@ const MOST_SIGNS = 600;
 /** What the caller says of the quantity before it is read. */
 interface Due {
   readonly text: string;
-  readonly kind: string | undefined;
+  readonly kind: Dimension<string> | undefined;
   readonly stated: Unit | undefined;
 }
 
@@ -101,12 +100,12 @@ function checkText(text: unknown): string {
 }
 
 /** The kind of quantity due, if the caller says one. */
-function kindDue(name: DimensionName | undefined, stated: Unit | undefined): string | undefined {
-  const kind = name === undefined ? undefined : dimensionNamed(fn, name).name;
+function kindDue(name: DimensionName | undefined, stated: Unit | undefined): Dimension<string> | undefined {
+  const kind = name === undefined ? undefined : dimensionNamed(fn, name);
   if (stated === undefined) return kind;
-  const statedKind = dimensionOfUnit(fn, stated, 'statedUnit').name;
+  const statedKind = dimensionOfUnit(fn, stated, 'statedUnit');
   if (kind !== undefined && kind !== statedKind) {
-    refuse(fn, 'conflict', ['statedUnit'], `a unit of ${kind}`, stated);
+    refuse(fn, 'conflict', ['statedUnit'], `a unit of ${nameOf(kind)}`, stated);
   }
   return statedKind;
 }
@@ -138,7 +137,7 @@ function termsOf(text: string, style: NumberStyle, due: Due): Term[] {
 
 /** The one unit that a word means, or a refusal with the units to choose from. */
 function unitOf(word: string, previous: Term | undefined, due: Due): Unit {
-  const kind = due.kind ?? (previous && dimensionOf(previous.unit)?.name);
+  const kind = due.kind ?? (previous && dimensionOf(previous.unit));
   const stated = previous?.unit ?? due.stated;
   if (word === '') {
     const unit = previous ? NEXT_SMALLER[previous.unit] : stated;
@@ -146,7 +145,7 @@ function unitOf(word: string, previous: Term | undefined, due: Due): Unit {
   }
   const { sure, otherwise } = unitsMeant(word);
   const ofKind = (units: readonly Unit[]) =>
-    kind === undefined ? units : units.filter((unit) => dimensionOf(unit)?.name === kind);
+    kind === undefined ? units : units.filter((unit) => dimensionOf(unit) === kind);
   const meant = ofKind(sure).length > 0 || kind === undefined ? ofKind(sure) : ofKind(otherwise);
   const [only, second] = meant;
   if (!only)
@@ -166,8 +165,8 @@ function sameCountry(unit: Unit, stated: Unit | undefined): boolean {
   return country !== undefined && country === /\b(?:us|imp)/.exec(stated ?? '')?.[0];
 }
 
-function unitsFor(kind: string): string {
-  return `${aKind(kind)} in one of ${unitsOf(kind as DimensionName).join(', ')}`;
+function unitsFor(dimension: Dimension<string>): string {
+  return `${dimension.kind} in one of ${unitsOf(dimension)}`;
 }
 
 /** All terms together in the unit of the last, as 12 ft 6 in are 150 in. */
@@ -177,7 +176,7 @@ function inSmallest(terms: readonly Term[], due: Due): Term {
     const ratio = (factorOf(dimension, larger.unit) ?? NaN) / factor;
     const times = Math.round(ratio);
     const fits =
-      dimension.name !== TEMPERATURE.name &&
+      dimension.kind !== TEMPERATURE.kind &&
       Math.abs(ratio - times) < 1e-9 * times &&
       times > 1 &&
       Number.isInteger(larger.value) &&

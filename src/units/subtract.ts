@@ -78,11 +78,11 @@ function inSteps(from: Quantity, quantity: Quantity, unit: Unit): [number, numbe
   const whole = (kind = dimension, step: string = unit) => valueIn('subtract', 'from', from, kind, step);
   const part = (kind = dimension, step: string = unit) =>
     valueIn('subtract', 'quantity', quantity, kind, step);
-  if (dimension.name === TEMPERATURE.name)
+  if (dimension.kind === TEMPERATURE.kind)
     return [whole(), part(TEMPERATURE_DIFFERENCE, differenceUnit(unit))];
   const betweenPoints =
-    dimension.name === TEMPERATURE_DIFFERENCE.name &&
-    dimensionOf((from as Quantity | null | undefined)?.unit)?.name === TEMPERATURE.name;
+    dimension.kind === TEMPERATURE_DIFFERENCE.kind &&
+    dimensionOf((from as Quantity | null | undefined)?.unit)?.kind === TEMPERATURE.kind;
   return betweenPoints
     ? [whole(TEMPERATURE, pointUnit(unit)), part(TEMPERATURE, pointUnit(unit))]
     : [whole(), part()];

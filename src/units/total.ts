@@ -4,8 +4,8 @@ export function total(values: readonly number[]): number {
   return Number.isFinite(sum) ? sum : added(values, ROOM) / ROOM;
 }
 
-/** So much smaller, as many numbers as there can be add up to a double; a power of two costs no digit. */
-const ROOM = 2 ** -64;
+/** So much smaller, as many numbers as there can be add up to a double; a power of two, 2^-64, costs no digit. */
+const ROOM = 5.421010862427522e-20;
 
 /** The sum of so much of each; what each addition rounds away is kept and added at the end (Neumaier 1974). */
 function added(values: readonly number[], part: number): number {

@@ -99,6 +99,26 @@ describe('one sand in several figures', () => {
     }
   });
 
+  it('keeps likely no more than is likely thrown, where both are stated', () => {
+    const given = {
+      area: m2,
+      thrown: between(3, 6, 'kg/m2', { likely: 4 }),
+      resinThickness: um(2500),
+      solidDensity: kgm3(2650),
+      unit: 'kg',
+      thicknessUnit: 'um',
+    } as const;
+    const issueOf = (retained: aggregate.BroadcastInput['retained']) => {
+      const result = attempt(aggregate.broadcast, { ...given, retained });
+      return result.ok ? 'answered' : [result.issues[0].code, ...result.issues[0].path];
+    };
+    expect(issueOf(between(3, 5, 'kg/m2', { likely: 4.5 }))).toEqual(['conflict', 'retained']);
+    expect(issueOf(onFloor(4.5))).toEqual(['conflict', 'retained']);
+    expect(issueOf(between(3, 5, 'kg/m2', { likely: 4 }))).toBe('answered');
+    expect(issueOf(onFloor(4))).toBe('answered');
+    expect(issueOf(between(3, 5, 'kg/m2'))).toBe('answered');
+  });
+
   it('a broadcast with much resin warns of dust only', () => {
     const { cautions } = aggregate.broadcast({
       area: m2,
@@ -110,6 +130,26 @@ describe('one sand in several figures', () => {
       thicknessUnit: 'um',
     });
     expect(cautions.map(({ code, severity }) => [code, severity])).toEqual([['thrown-sand-dust', 'danger']]);
+  });
+
+  it('5 % of air in a batch of a cubic yard is 1.35 ft³', () => {
+    // Cement, water and sand of the batch as they are without air: navedtra-14071.
+    const given = {
+      binder: { value: 27 * 0.95 - 610 / 196.56, unit: 'ft3' },
+      sand: { value: 610, unit: 'lb' },
+      solidDensity: { value: 196.56, unit: 'lb/ft3' },
+      unit: 'ft3',
+    } as const;
+    const batch = aggregate.mixVolume({ ...given, air: pct(5) });
+    expect(batch.value).toBeCloseTo(27, 11);
+    expect(batch.value - aggregate.mixVolume(given).value).toBeCloseTo(1.35, 11);
+  });
+
+  it('five parts of sand by mass leave a mortar a third of resin by volume', () => {
+    // The published least of 5 : 1, ufgs-03930, with 1.1 and 2.65 g/ml.
+    const binder = aggregate.volumeOfMass({ mass: kg(1), density: kgm3(1100), unit: 'l' });
+    const mortar = aggregate.mixVolume({ binder, sand: kg(5), solidDensity: kgm3(2650), unit: 'l' });
+    expect(binder.value / mortar.value).toBeCloseTo(0.32515337423312884, 9);
   });
 
   it('the water in damp sand is what drying took out', () => {
@@ -282,4 +322,19 @@ describe('what cannot be', () => {
     const result = attempt(run as (input: never) => unknown, input);
     expect(result.ok ? undefined : [result.issues[0].code, result.issues[0].path.join('.')]).toEqual(issue);
   });
+});
+
+it.each([null, 0, ''])('a nominal thickness of %j is refused and not taken for nothing', (nominal) => {
+  const floor = { layers: [{ dryThickness: um(500) }], nominal, unit: 'um' };
+  const result = attempt(aggregate.buildUp, floor as never);
+  expect(result.ok ? undefined : result.issues[0]).toMatchObject({
+    code: 'not-a-quantity',
+    path: ['nominal'],
+  });
+});
+
+it('a scale taken as exact leaves no uncertainty of round-off', () => {
+  const dry = { wetMass: kg(0.5), dryMass: kg(0.4982), limit: pct(0.2) };
+  expect(aggregate.sandDryness(dry)).not.toHaveProperty('uncertainty');
+  expect(aggregate.sandDryness({ ...dry, scaleError: kg(0) })).not.toHaveProperty('uncertainty');
 });

@@ -3,13 +3,17 @@ import { describe, expect, it } from 'vitest';
 import * as aggregate from '../../src/aggregate/index.ts';
 import * as area from '../../src/area/index.ts';
 import { between } from '../../src/core/between.ts';
+import type { Mass } from '../../src/core/quantity.ts';
+import type { Range } from '../../src/core/range.ts';
 import * as film from '../../src/film/index.ts';
+import { packsToBuy } from '../../src/order/index.ts';
 import { convert } from '../../src/units/convert.ts';
 
 const ft = (value: number) => ({ value, unit: 'ft' as const });
 const inch = (value: number) => ({ value, unit: 'in' as const });
 const ft2 = (value: number) => ({ value, unit: 'ft2' as const });
 const pct = (value: number) => ({ value, unit: '%' as const });
+const usgal = (value: number) => ({ value, unit: 'usgal' as const });
 const m = (value: number) => ({ value, unit: 'm' as const });
 const mm = (value: number) => ({ value, unit: 'mm' as const });
 const near = (got: number | undefined, want: number) => {
@@ -61,6 +65,13 @@ describe('a clinic: double broadcast with stairs and a cove base', () => {
     near(gallons(withWaste, 90), 16.1321481);
     near(gallons(withWaste + cove.value, 100), 15.3340587);
     near(gallons(withWaste + cove.value, 250), 6.13362347);
+    const kits = (need: number, pack: number) =>
+      packsToBuy({ name: 'resin', need: usgal(need), pack: usgal(pack), unit: 'usgal' }).buy;
+    expect(kits(gallons(withWaste + cove.value, 200), 3)).toBe(3);
+    const body = gallons(withWaste, 100) + gallons(withWaste, 90) + gallons(withWaste + cove.value, 100);
+    near(body, 45.9851401);
+    expect(kits(body, 3)).toBe(16);
+    expect(kits(gallons(withWaste + cove.value, 250), 1)).toBe(7);
   });
 
   it('throws, keeps and sweeps its quartz', () => {
@@ -81,6 +92,18 @@ describe('a clinic: double broadcast with stairs and a cove base', () => {
     near(quartz.sandThickness.likely.value, 29.0145754);
     near(quartz.sandShare.likely.value, 64.3963502);
     expect(quartz.cautions.map(({ code }) => code)).toContain('swept-sand-again');
+    // Bags are counted by mass; at one density that is counting by volume.
+    const heap = (pounds: number) =>
+      aggregate.volumeOfMass({
+        mass: { value: pounds, unit: 'lb' },
+        density: { value: 100, unit: 'lb/ft3' },
+        unit: 'ft3',
+      });
+    const bags = (pounds: number) =>
+      packsToBuy({ name: 'quartz', need: heap(pounds), pack: heap(50), unit: 'ft3' }).buy;
+    const ordered = 2 * quartz.thrown.likely.value * 1.03;
+    expect(bags(ordered)).toBe(31);
+    expect(bags(ordered - (quartz.reusable?.likely.value ?? NaN))).toBe(27);
   });
 
   it('needs its cove mortar', () => {
@@ -93,6 +116,8 @@ describe('a clinic: double broadcast with stairs and a cove base', () => {
     });
     const volume = film.volumeWithSpare({ volume: net, spare: pct(8), unit: 'ft3' });
     near(volume.value, 1.54818595);
+    const kit = { value: 0.54, unit: 'ft3' as const };
+    expect(packsToBuy({ name: 'cove mortar', need: volume, pack: kit, unit: 'ft3' }).buy).toBe(3);
     near(convert({ quantity: volume, unit: 'l' }).value, 43.839744);
   });
 });
@@ -136,6 +161,14 @@ describe('a brewery: slurry by the kit on a keyed floor, damp sand', () => {
     near(kit.value, 15.0510204);
     const rate = film.spreadRateForThickness({ wetThickness: mm(5), unit: 'm2/l' });
     near(film.areaCovered({ volume: kit, spreadRate: rate, unit: 'm2' }).value, 3.01020408);
+    const [low, likely, high] = bought.map((value) => ({ value, unit: 'l' as const }));
+    const { packs } = packsToBuy({
+      name: 'slurry',
+      need: { low, likely, high } as Range<'l'>,
+      pack: kit,
+      unit: 'l',
+    });
+    expect(packs).toEqual({ low: 85, likely: 88, high: 93 });
   });
 
   it('finds its sand too damp', () => {
@@ -150,6 +183,11 @@ describe('a brewery: slurry by the kit on a keyed floor, damp sand', () => {
     });
     near(cast.thrown.likely.value, 1150.56);
     near(cast.swept.likely.value, 332.384);
+    const heap = (mass: Mass) =>
+      aggregate.volumeOfMass({ mass, density: { value: 1.6, unit: 'kg/l' }, unit: 'l' });
+    const bag = heap({ value: 25, unit: 'kg' });
+    const order = { name: 'sand', need: heap(cast.thrown.likely), pack: bag, spare: pct(3) };
+    expect(packsToBuy({ ...order, unit: 'l' }).buy).toBe(48);
     const sand = aggregate.sandDryness({
       wetMass: { value: 500, unit: 'g' },
       dryMass: { value: 498.2, unit: 'g' },
@@ -177,7 +215,11 @@ describe('a workshop: odd shapes, joints, cracks and spalls', () => {
   it('fills its joints and patches its slab', () => {
     const joint = { width: inch(0.1875), depth: inch(1.5) };
     const net = area.jointVolume({ length: ft(486), ...joint, overfill: pct(10), unit: 'usgal' });
-    near(film.volumeWithSpare({ volume: net, spare: pct(8), unit: 'usgal' }).value, 8.43557143);
+    near(area.jointVolume({ length: ft(486), ...joint, unit: 'in3' }).value, 1640.25);
+    const filler = film.volumeWithSpare({ volume: net, spare: pct(8), unit: 'usgal' });
+    near(filler.value, 8.43557143);
+    const cartridge = { value: 600, unit: 'ml' as const };
+    expect(packsToBuy({ name: 'filler', need: filler, pack: cartridge, unit: 'l' }).buy).toBe(54);
     const gallon = { value: 1, unit: 'usgal' as const };
     near(area.jointLength({ volume: gallon, ...joint, unit: 'ft' }).value, 68.4444444);
     const { rigid } = area.repairVolume({

@@ -1,8 +1,10 @@
 /** Every formula of lengths: all lengths k times as large make areas k², volumes and masses k³ times as large. */
 import { describe, expect, it } from 'vitest';
+import type { Dimension } from '../../src/core/dimension.ts';
 import { dimensionOf } from '../../src/core/dimensionOf.ts';
 import { functions, rows } from '../support/library.ts';
 import { isQuantity, type PlainQuantity } from '../support/values.ts';
+import { nameOf } from '../../src/units/dimensionNamed.ts';
 
 /** Which power of the length each kind grows with, densities held. */
 const POWERS: Readonly<Record<string, number>> = {
@@ -17,7 +19,7 @@ const POWERS: Readonly<Record<string, number>> = {
 };
 
 const grown = ({ value, unit }: PlainQuantity, k: number): PlainQuantity => ({
-  value: value * k ** (POWERS[dimensionOf(unit)?.name ?? ''] ?? NaN),
+  value: value * k ** (POWERS[nameOf(dimensionOf(unit) as Dimension<string>)] ?? NaN),
   unit,
 });
 

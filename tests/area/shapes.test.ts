@@ -298,3 +298,13 @@ describe('what cannot be', () => {
     expect(none.cautions).toEqual([]);
   });
 });
+
+it('names sides that do not close in the units in which they came', () => {
+  const sides = {
+    a: { value: 18.1, unit: 'ft' },
+    b: { value: 1.1, unit: 'ft' },
+    c: { value: 2.3, unit: 'm' },
+  };
+  const result = attempt(area.triangleAreaBySides, { ...sides, unit: 'ft2' } as never);
+  expect(result.ok ? '' : result.issues[0].received).toBe("'18.1 ft, 1.1 ft, 2.3 m'");
+});

@@ -19,8 +19,9 @@ describe('a sketch with mistakes', () => {
         { shape: 'hexagon', side: m(1) },
         { ...hall, widht: m(3) },
         { ...hall, count: 0 },
+        null,
       ],
-      deduct: [{ ...hall, length: m(-1) }, 7],
+      deduct: [{ ...hall, length: m(-1) }, 7, undefined],
       unit: 'm2',
     };
     expect(issueOf(input)).toEqual([
@@ -28,8 +29,10 @@ describe('a sketch with mistakes', () => {
       ['out-of-range', 'add.2.shape'],
       ['unknown-field', 'add.3.widht'],
       ['out-of-range', 'add.4.count'],
+      ['wrong-type', 'add.5'],
       ['out-of-range', 'deduct.0.length'],
-      ['missing', 'deduct.1'],
+      ['wrong-type', 'deduct.1'],
+      ['missing', 'deduct.2'],
     ]);
   });
 
@@ -47,6 +50,11 @@ describe('a sketch with mistakes', () => {
     [
       'more open than the outline',
       { add: [{ ...hall, open: m(31) }], unit: 'm2' },
+      ['conflict', 'add.0.open'],
+    ],
+    [
+      'a round bay more open than its arc and its chord',
+      { add: [{ shape: 'segment', chord: m(2), rise: m(1), open: m(5.2) }], unit: 'm2' },
       ['conflict', 'add.0.open'],
     ],
     [
@@ -100,6 +108,24 @@ describe('deductions', () => {
     expect(cautions[0]).toMatchObject({ code: 'deduction-left-in', params: { name: 'column' } });
   });
 
+  it('are told with their reason', () => {
+    const pit = { shape: 'rectangle', name: 'pit', length: m(2), width: m(1) } as const;
+    const told = (deductFrom?: { value: number; unit: 'm2' }) =>
+      takeOff({ add: [hall], deduct: [pit, column], deductFrom, unit: 'm2' }).items.map(
+        ({ treatment, reason }) => [treatment, reason],
+      );
+    expect(told({ value: 2, unit: 'm2' })).toEqual([
+      ['added', undefined],
+      ['deducted', 'at-least-deduct-from'],
+      ['left-in', 'below-deduct-from'],
+    ]);
+    expect(told()).toEqual([
+      ['added', undefined],
+      ['deducted', 'no-deduct-from'],
+      ['deducted', 'no-deduct-from'],
+    ]);
+  });
+
   it('leave edges to be cut in, whether deducted or left in', () => {
     const left = takeOff({ add: [hall], deduct: [column], deductFrom: { value: 1, unit: 'm2' }, unit: 'm2' });
     const made = takeOff({ add: [hall], deduct: [column], unit: 'm2' });
@@ -137,6 +163,18 @@ describe('edges', () => {
     expect(issueOf({ add: [{ ...stair, landing: m(2) }], unit: 'm2' })).toEqual([
       ['missing', 'add.0.landings'],
     ]);
+  });
+
+  it.each([
+    ['nothing is said', {}, Math.PI],
+    ['its chord is said to be open', { open: m(2) }, Math.PI],
+    ['a wall stands on its chord', { open: m(0) }, Math.PI + 2],
+    ['a door stands in that wall', { open: m(0.9) }, Math.PI + 1.1],
+    ['its outline was measured', { outline: m(3.1) }, 3.1],
+    ['its outline was measured, with its open part', { outline: m(5.1), open: m(2) }, 3.1],
+  ])('run along a round bay where %s', (_, said, edge_m) => {
+    const bay = { shape: 'segment', chord: m(2), rise: m(1), ...said } as const;
+    expect(takeOff({ add: [bay], unit: 'm2' }).perimeter?.metric.value).toBeCloseTo(edge_m, 12);
   });
 
   it('are no edges where pieces join', () => {

@@ -3,6 +3,7 @@ import {
   batchClock,
   batchPace,
   batchSizes,
+  batchSteps,
   handsNeeded,
   largestBatch,
   latestStart,
@@ -156,5 +157,22 @@ describe('the others refuse', () => {
     ['latestStart', latestStart, 'latest-start', { duration: q(4e6, 'd') }, 'too-large '],
   ])('%s', (_, fn, id, damage, expected) => {
     expect(refusal(fn, { ...given(id), ...damage })).toBe(expected);
+  });
+});
+
+describe('batchSteps refuses', () => {
+  const minutes = (value: number) => ({ after: q(value, 'min') });
+  const line = {
+    number: 2,
+    volume: q(3, 'l'),
+    area: q(18, 'm2'),
+    parts: [{ name: 'A', volume: q(3, 'l') }],
+    start: minutes(9),
+    pourBy: minutes(15),
+    downBy: minutes(24),
+    discardAt: minutes(29),
+  };
+  it.each([null, 0, ''])('a stand time of %j', (standUntil) => {
+    expect(refusal(batchSteps, { ...line, standUntil })).toBe('wrong-type standUntil');
   });
 });

@@ -141,6 +141,9 @@ describe('windows', () => {
     const told = windows(day, { changeError: K(3) }).cautions.map(({ code }) => code);
     expect(told).toEqual(['window-on-rising-slab', 'window-on-falling-slab', 'measure-before-laying']);
     expect(() => windows(day, { changeError: K(-1) })).toThrow(/changeError/);
+    const sure = { changeError: { standardUncertainty: K(0.2) }, confidence: percent(95) };
+    const [, uncertainty] = windows(day, sure).basis;
+    expect(uncertainty).toMatchObject({ id: 'uncertainty', inputs: sure });
   });
 
   it('the same temperature read in another unit is no change', () => {
@@ -321,6 +324,9 @@ describe('bad input', () => {
     const same = { least: C(21), most: { value: 69.8, unit: 'degF' } } as const;
     expect(() => windows(two, { limits: { air: same } })).not.toThrow();
     expect(() => windows(two, { sensitiveFor: undefined })).toThrow(/readings\.0\.sensitiveFor/);
+    for (const none of [null, 0, '']) {
+      expect(() => windows(two, { sensitiveFor: none as never })).toThrow(/: sensitiveFor must be/);
+    }
     expect(() => windows(two, { trend: 'level' as never })).toThrow(/one of falling or steady, rising/);
     expect(() => windows(two, { relativeHumidityError: percent(60) })).toThrow(/relativeHumidityError/);
     const dry = [{ ...margin(0, 5), relativeHumidity: percent(2) }, margin(4, 5)];

@@ -77,7 +77,7 @@ it('refuses what cannot be', () => {
   expect(run({ wetBulb: C(20.1) })).toThrow(/wetBulb must be at or below the air temperature/);
   expect(run({ wetBulb: C(-0.5) })).toThrow(/wetBulb/);
   expect(run({ wetBulb: C(3) })).toThrow(/leave vapour in the air/);
-  expect(run({ altitude })).toThrow(/altitude must be left out/);
+  expect(run({ altitude })).toThrow(/altitude must be nothing where the pressure is given/);
   expect(run({ pressure: undefined })).toThrow(/pressure/);
   // A barometer that shows 30 inches or 760 millimetres, with the wrong unit.
   for (const value of [30, 760, 1013.25]) {

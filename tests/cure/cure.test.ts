@@ -11,6 +11,7 @@ import {
   timeAt,
   timeToDegreeOfCure,
 } from '../../src/cure/index.ts';
+import type { Temperature } from '../../src/core/quantity.ts';
 import { rows } from '../support/library.ts';
 import { refusal } from '../support/issues.ts';
 import { q } from '../support/quantity.ts';
@@ -469,4 +470,35 @@ describe('the cautions of a pot life', () => {
   it('do not where a minute is left', () => {
     expect(answer(29)).toMatchObject({ workingTime: q(1, 'min'), cautions: [{ code: 'heat-in-the-pail' }] });
   });
+});
+
+describe('the two temperatures of a recoat window', () => {
+  const window = (coldest: Temperature, warmest: Temperature) => ({
+    shortest: halving,
+    longest: { ...halving, from: q(15, 'degC'), to: q(38, 'degC') },
+    coldest,
+    warmest,
+    unit: 'h' as const,
+  });
+
+  it('lie between the ends of both rules', () => {
+    const [shortest, longest] = ['out-of-range coldest', 'out-of-range warmest'];
+    expect(refusal(recoatWindow, window(q(12, 'degC'), q(30, 'degC')))).toBe(shortest);
+    expect(refusal(recoatWindow, window(q(20, 'degC'), q(37, 'degC')))).toBe(longest);
+    expect(refusal(recoatWindow, window(q(15, 'degC'), q(35, 'degC')))).toBe('');
+  });
+
+  it('may be one, on two scales', () => {
+    expect(refusal(recoatWindow, window(q(22, 'degC'), q(71.6, 'degF')))).toBe('');
+  });
+});
+
+it('the heat of a filler without its share is refused and not left out of the sum', () => {
+  const input = {
+    heat: q(400, 'J/g'),
+    specificHeat: q(2, 'J/g/K'),
+    fillerSpecificHeat: q(0.8, 'J/g/K'),
+    unit: 'deltaC',
+  };
+  expect(refusal(adiabaticRise, input)).toBe('missing fillerShare');
 });

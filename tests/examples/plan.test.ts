@@ -83,7 +83,7 @@ describe('npm start', () => {
     [
       'a wrong unit',
       JSON.stringify(replaced(floor, ['dewPointLimit', 'unit'], 'degF')),
-      'dewPointLimit: expected a temperature difference in deltaC, deltaF, got 5 ',
+      'dewPointLimit: expected a temperature difference of 0 or more as { value, unit } in deltaC, deltaF, got 5 ',
     ],
     ['text that is no JSON', '{ "schema": 1,', 'is no JSON'],
     ['something else', '[1, 2]', 'the whole: expected an object, got a list'],

@@ -76,6 +76,19 @@ describe('two ways to one figure', () => {
     expect(gross.value - marked.value).toBeCloseTo(0.4, 10);
   });
 
+  it('a first coat on brick takes 1.78 times what a later one takes, by the middle of both published rates', () => {
+    const gallons = (low: number, high: number) =>
+      film.coatVolume({
+        area: { value: 900, unit: 'ft2' },
+        spreadRate: between(low, high, 'ft2/usgal', { likely: (low + high) / 2 }),
+        unit: 'usgal',
+        thicknessUnit: 'mil',
+      }).volume.likely.value;
+    // 150 to 300 and 350 to 450 ft² a gallon: army-tm-43-0139.
+    expect(gallons(150, 300) / gallons(350, 450) - 1).toBeCloseTo(400 / 225 - 1, 12);
+    expect(gallons(150, 300) / gallons(350, 450) - 1).toBeCloseTo(0.778, 3);
+  });
+
   it('what was poured on a bay is what its film needed', () => {
     fc.assert(
       fc.property(share, share, share, share, (wet, texture, residue, tools) => {
@@ -216,4 +229,30 @@ describe('answers that are ranges', () => {
     expect(thick).toMatchObject({ systems: ['concrete-overlay'], classes: { from: 5, to: 10 } });
     expect(thick.fit).toBeUndefined();
   });
+});
+
+describe('nothing left, in whatever unit', () => {
+  it.each([7.3, 14.6, 29.2, 532.9])('%d ml poured and as much held back or left over is no film', (ml) => {
+    const [volume, same] = [
+      { value: ml / 1000, unit: 'l' },
+      { value: ml, unit: 'ml' },
+    ];
+    const area = { value: 1, unit: 'm2' };
+    for (const [one, other] of [
+      [volume, same],
+      [same, volume],
+    ]) {
+      const applied = { volume: one, area, toolLoad: other, unit: 'mm' };
+      expect(issueOf(film.appliedThickness, applied)).toEqual(['conflict', 'volume']);
+      const square = { area, mixed: one, leftOver: other, unit: 'm2/l' };
+      expect(issueOf(film.testSquare, square)).toEqual(['conflict', 'leftOver']);
+    }
+  });
+});
+
+it('a caution holds a copy of the thickness and not the one that came in', () => {
+  const thickness = { value: 45, unit: 'mil' as const };
+  const [caution] = film.surfaceProfile({ thickness }).cautions;
+  expect(caution?.params).toEqual({ thickness });
+  expect(caution?.params.thickness).not.toBe(thickness);
 });

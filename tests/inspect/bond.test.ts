@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import {
   aggregateExposure,
   appearanceCheck,
+  polishLevel,
   pullOffCheck,
   pullOffForce,
   pullOffStress,
@@ -168,6 +169,10 @@ describe('look', () => {
     [{ places: [], limits: { meanLeast: 1 } }, 'out-of-range places'],
   ])('%j is refused', (more, issue) => {
     expect(refusal(appearanceCheck, { ...gloss, ...more })).toBe(issue);
+  });
+
+  it('an error of a haze that was not measured is refused', () => {
+    expect(refusal(polishLevel, { imageClarity: 72, hazeError: 1 })).toBe('conflict hazeError');
   });
 
   it.each([

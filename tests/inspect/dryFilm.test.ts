@@ -1,10 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { LengthUnit } from '../../src/core/index.ts';
-import { dryFilmCheck, filmRuleLimits, filmSamplingPlan, type FilmRule } from '../../src/inspect/index.ts';
+import {
+  dryFilmCheck,
+  filmRuleLimits,
+  filmSamplingPlan,
+  roughnessCorrection,
+  type FilmRule,
+} from '../../src/inspect/index.ts';
 import { cautionText } from '../../src/messages/index.ts';
 import { convert } from '../../src/units/index.ts';
 import { refusal } from '../support/issues.ts';
+import { rows } from '../support/library.ts';
 import { q } from '../support/quantity.ts';
 
 const UNITS: readonly LengthUnit[] = ['um', 'mm', 'cm', 'm', 'mil', 'in', 'ft', 'yd'];
@@ -47,6 +54,15 @@ describe('a rule and what it is for', () => {
   it('a row that is not known here is asked for, and told to be unknown', () => {
     const ask = () => filmSamplingPlan({ ...floor, rule: { ...PA9, level: 2 }, coatedArea: q(9, 'm2') });
     expect(ask).toThrow('the row of level 2 is not known here');
+  });
+
+  it.each([
+    [{ ...PA2, level: 5 }, 'steel', ['spotMost', 'meanMost']],
+    [{ ...PA9, level: 4 }, 'concrete', ['spotMost']],
+  ] as const)('%j has no upper limit to answer', (rule, substrate, none) => {
+    const limits = filmRuleLimits({ rule, substrate, specified: floor.specified, unit: 'mil' });
+    for (const end of none) expect(limits).not.toHaveProperty(end);
+    expect(limits).toHaveProperty('spotLeast');
   });
 
   it.each([
@@ -176,6 +192,29 @@ describe('limits', () => {
     }
   });
 
+  it.each([
+    [0.8, 3, 2.4, 2.4000000000000004],
+    [1.2, 3, 3.6, 3.5999999999999996],
+    [0.8, 6, 4.8, 4.800000000000001],
+    [1.2, 12, 14.4, 14.399999999999999],
+    [0.9, 6.5, 5.85, 5.8500000000000005],
+    [1.2, 1.5, 1.8, 1.7999999999999998],
+    [0.8, 1.5, 1.2, 1.2000000000000002],
+  ])('a spot at %s of %s mil, which doubles miss, meets it', (factor, specified, onLimit, product) => {
+    expect(factor * specified).toBe(product);
+    const end = factor < 1 ? 'spotLeast' : 'spotMost';
+    const terms = { [end]: q(factor, 'fraction') };
+    const at = (reading: number) =>
+      dryFilmCheck({
+        ...floor,
+        rule: { rule: 'own', name: 'factor', areas: 1, spotsPerArea: 1, readingsPerSpot: 1, terms },
+        specified: { least: q(specified, 'mil'), most: q(specified, 'mil') },
+        areas: [{ name: 'hall', spots: mils(reading) }],
+      }).verdict;
+    expect(at(onLimit)).toBe('meets');
+    expect(at(onLimit * (factor < 1 ? 1 - 1e-9 : 1 + 1e-9))).toBe('fails');
+  });
+
   it('the verdict does not depend on the units of the readings', () => {
     const tenths = fc.integer({ min: 100, max: 300 }).map((tenth) => tenth / 10);
     const rules = fc.constantFrom(PA9, { ...PA9, level: 1 } as FilmRule, { ...PA9, level: 4 } as FilmRule);
@@ -259,4 +298,74 @@ describe('limits', () => {
     // One of five is a fifth; one of ten would meet.
     expect(low([...nine.slice(5), 300])?.verdict).toBe('undecided');
   });
+});
+
+/** Published readings, with what each spot and the area come to: the spots that fail, and whether the area passes. */
+describe.each([
+  ['inspect-pa2-holds', [], true],
+  ['inspect-pa2-one-low-reading', [], true],
+  ['inspect-pa2-spot-low', [0], true],
+  ['inspect-pa2-area-low', [], false],
+  ['inspect-pa2-spot-high', [0], true],
+  ['inspect-pa2-area-high', [], false],
+  ['inspect-pa2-exactly-80', [], true],
+  ['inspect-pa2-level-1', [0, 1], true],
+] as const)('%s', (id, failing, areaPasses) => {
+  const row = rows.find((one) => one.id === id);
+  const { findings } = dryFilmCheck(row?.given as unknown as Parameters<typeof dryFilmCheck>[0]);
+  const failed = findings.filter(({ verdict }) => verdict !== 'meets');
+  it('fails the spots that fail, and no other', () => {
+    const spots = failed.flatMap(({ spot }) => (spot === undefined ? [] : [spot]));
+    expect(spots).toEqual(failing);
+  });
+  it('fails the area where its mean fails', () => {
+    expect(failed.some(({ criterion }) => criterion.startsWith('mean'))).toBe(!areaPasses);
+  });
+});
+
+describe('what of a rule is quoted from memory', () => {
+  const marked = (rule: FilmRule, substrate: 'steel' | 'concrete') => {
+    const film = { rule, substrate, specified: { least: q(100, 'um'), most: q(500, 'um') } };
+    const coatedArea = q(9, 'm2');
+    const [limits] = filmRuleLimits({ ...film, unit: 'um' }).basis;
+    const [plan] = filmSamplingPlan({ rule, substrate, coatedArea }).basis;
+    const areas = [{ name: 'bay', spots: [[q(200, 'um')]] }];
+    const [verdict] = dryFilmCheck({ ...film, coatedArea, areas, unit: 'um' }).basis;
+    return [limits, plan, verdict].map((entry) => entry?.status);
+  };
+
+  it.each([
+    [
+      'a row of limits',
+      { rule: 'SSPC-PA 2:2015', level: 1, areasIn: 'ft2' },
+      'steel',
+      ['memory', undefined, 'memory'],
+    ],
+    ['a row out of a restatement', PA9, 'concrete', [undefined, undefined, undefined]],
+    ['the counting', ISO, 'steel', [undefined, 'memory', 'memory']],
+    ['the criteria', IMO, 'steel', ['memory', undefined, 'memory']],
+  ] as const)(
+    '%s is marked in the basis of limits, of plan and of verdict',
+    (_, rule, substrate, expected) => {
+      expect(marked(rule, substrate)).toEqual(expected);
+    },
+  );
+
+  it('and so are the corrections for roughness', () => {
+    const given = { reading: q(185, 'um'), substrate: 'steel', roughness: 'fine', unit: 'um' } as const;
+    expect(roughnessCorrection(given).basis[0]?.status).toBe('memory');
+  });
+});
+
+it('a reading that the correction for roughness takes away is told of like one of 0', () => {
+  const steel = {
+    ...floor,
+    rule: ISO,
+    substrate: 'steel',
+    areas: [{ name: 'beam', spots: mils(20, 0.5, 20, 20, 20) }],
+    correction: q(25, 'um'),
+    coatedArea: q(1, 'm2'),
+  } as const;
+  const text = dryFilmCheck(steel).cautions.map(cautionText);
+  expect(text).toContainEqual(expect.stringMatching(/^beam, spot 2 has a reading of 0, or one below/));
 });

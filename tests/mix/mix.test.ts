@@ -4,6 +4,7 @@ import {
   batchWithAdditions,
   blendEquivalentWeight,
   checkRatio,
+  gelPoint,
   graduatedBatch,
   isocyanateContent,
   isocyanateEquivalentWeight,
@@ -623,4 +624,102 @@ it('a graduated batch pours whole lines and no more than the largest', () => {
     ),
     { seed: 9 },
   );
+});
+
+describe('a ratio of three parts', () => {
+  const used = (name: string, volume: number, readingError: number) => ({
+    name,
+    volume: q(volume, 'l'),
+    readingError: q(readingError, 'ml'),
+  });
+  const judged = (...others: ReturnType<typeof used>[]) =>
+    checkRatio({
+      used: [used('A', 1, 0), ...others],
+      parts: ['A', 'B', 'C'].map((name) => ({ name, parts: 1 })),
+      ratioTolerance: q(3, '%'),
+      unit: '%',
+    });
+
+  it('is undecided where one part is, though another is further off and meets', () => {
+    const check = judged(used('B', 1.025, 1), used('C', 1.024, 50));
+    expect([check.verdict, check.part]).toEqual(['undecided', 'C']);
+    expect(check.cautions).toMatchObject([{ code: 'mix-ratio-undecided', params: { part: 'C' } }]);
+  });
+
+  it('fails where one part does, though another is further off and nobody can tell', () => {
+    const check = judged(used('B', 1.032, 50), used('C', 0.969, 0));
+    expect([check.verdict, check.part]).toEqual(['fails', 'C']);
+  });
+});
+
+it.each([7.3, 14.6, 29.2, 532.9])(
+  'an error as large as a reading of %d ml is refused in whatever unit',
+  (ml) => {
+    const [volume, error] = [q(ml / 1000, 'l'), q(ml, 'ml')];
+    const amounts = [
+      { name: 'A', amount: volume },
+      { name: 'B', amount: volume },
+    ];
+    const reading = { amounts, readingError: error, unit: '%' };
+    expect(refusal(readingRatioError, reading)).toBe('conflict readingError');
+    const check = {
+      used: [
+        { name: 'A', volume, readingError: error },
+        { name: 'B', volume },
+      ],
+      parts: ['A', 'B'].map((name) => ({ name, parts: 1 })),
+      ratioTolerance: q(1, '%'),
+      unit: '%',
+    };
+    expect(refusal(checkRatio, check)).toBe('conflict used');
+  },
+);
+
+it('an addition of 0 is 0, whatever rounding leaves of the parts', () => {
+  const answer = batchWithAdditions({
+    total: q(1, 'l'),
+    parts: ['A', 'B', 'C', 'D', 'E', 'F'].map((name) => ({ name, parts: 1, density })),
+    additions: [{ name: 'pigment', density, byMass: q(0, '%') }],
+    units: { volume: 'l', mass: 'kg' },
+  });
+  expect(answer.additions).toMatchObject([{ volume: { value: 0 }, mass: { value: 0 } }]);
+});
+
+it('cans in ratio leave nothing over in another unit either', () => {
+  const kit = usablePartKit({
+    onHand: [
+      { name: 'A', volume: q(3, 'impgal') },
+      { name: 'B', volume: q(1, 'impgal') },
+    ],
+    parts: [
+      { name: 'A', parts: 3 },
+      { name: 'B', parts: 1 },
+    ],
+    unit: 'usgal',
+  });
+  expect(kit.left.map(({ volume }) => volume.value)).toEqual([0, 0]);
+  expect(kit.cautions).toEqual([]);
+});
+
+it('an isocyanate lighter than its group is refused: its prepolymer would be more than all NCO', () => {
+  const of = (equivalentWeight: number) => ({
+    mass: q(1, 'kg'),
+    equivalentWeight: q(equivalentWeight, 'g/eq'),
+  });
+  const input = { isocyanates: [of(125), of(10)], polyols: [of(1000)], unit: '%' };
+  expect(refusal(prepolymerContent, input)).toBe('out-of-range isocyanates.1.equivalentWeight');
+});
+
+it('molecules with too few groups gel at no ratio, and no ends of one are named', () => {
+  const input = { resinFunctionality: 1.9, hardenerFunctionality: 2, index: q(100, '%'), unit: '%' as const };
+  const answer = gelPoint(input);
+  expect(answer).not.toHaveProperty('leastIndex');
+  expect(answer).not.toHaveProperty('mostIndex');
+  expect(answer.cautions).toMatchObject([
+    { code: 'gels-at-no-ratio', params: { resinFunctionality: 1.9, hardenerFunctionality: 2 } },
+  ]);
+  expect(gelPoint({ ...input, resinFunctionality: 2 })).toMatchObject({
+    gels: true,
+    leastIndex: q(100, '%'),
+  });
 });

@@ -130,8 +130,19 @@ describe('dishes', () => {
       unit: 'lb/1000ft2/24h',
     });
     expect(range.enclosure).toBe('proven');
-    expect(range.low.value).toBeCloseTo(3.13716, 5);
-    expect(range.high.value).toBeCloseTo(3.385747, 5);
+    expect(Math.abs(range.low.value / 3.13716 - 1)).toBeLessThanOrEqual(1e-6);
+    expect(Math.abs(range.high.value / 3.385747 - 1)).toBeLessThanOrEqual(1e-6);
+  });
+
+  it('a dish that is not deducted from its flange hides a twelfth of the emission', () => {
+    const through = (exposedArea: number) =>
+      moisture.emissionRate({
+        gain: grams(3),
+        exposedArea: { value: exposedArea, unit: 'in2' },
+        exposure: hours(72),
+        unit: 'lb/1000ft2/24h',
+      }).value;
+    expect(Math.abs(through(70) / through(64.06) / 0.9151429 - 1)).toBeLessThanOrEqual(1e-7);
   });
 
   it('refuses errors as large as what was measured', () => {
@@ -349,5 +360,29 @@ describe('drying', () => {
     expect(() => time(100, { waterCement: 0.3 })).toThrow(/waterCement/);
     expect(() => time(100, { below: 'sand' })).toThrow(/below/);
     expect(() => time(100, { drying: 'top' })).toThrow(/drying/);
+  });
+});
+
+describe('numbers that are whole but for round-off', () => {
+  it('a whole number of areas in square yards asks for no test more', () => {
+    const count = (value: number, method: 'alkalinity' | 'plastic sheet') =>
+      moisture.testCount({ method, floorArea: { value, unit: 'yd2' } }).count;
+    expect(count(55.5555555556, 'plastic sheet')).toBe(1);
+    expect(count(166.666666667, 'alkalinity')).toBe(6);
+    expect(count(55.56, 'plastic sheet')).toBe(2);
+  });
+
+  it('a water to cement a hair above 1 is 1', () => {
+    const days = (waterCement: number) =>
+      moisture
+        .dryingTime({
+          slabThickness: inches(4),
+          drying: 'one side',
+          waterCement,
+          below: 'vapour retarder',
+          unit: 'd',
+        })
+        .rules.map(({ time }) => time.value);
+    expect(days(1 + Number.EPSILON)).toEqual(days(1));
   });
 });

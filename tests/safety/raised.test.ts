@@ -33,6 +33,7 @@ it.each([
 
 it.each([
   ['mix.gelPoint', 'never-gels'],
+  ['mix.gelPoint', 'gels-at-no-ratio'],
   ['mix.checkRatio', 'mix-off-ratio'],
   ['mix.batchWithAdditions', 'only-as-instructed'],
 ])('%s calls %s a danger, as its words tell of harm', (name, code) => {

@@ -40,9 +40,9 @@ describe.each(floors)('%s', (_, floor) => {
     expect(refused).toBeGreaterThan(500);
   });
 
-  it('may say to an editor where its schema is, in words', () => {
-    expect(agree({ $schema: './floor.json', ...floor })).toBe(true);
-    for (const wrong of [7, null, [], {}]) expect(agree({ ...floor, $schema: wrong })).toBe(false);
+  it('may say to an editor where its form is written down, as a text', () => {
+    expect(agree({ ...floor, $schema: '../floor.json' })).toBe(true);
+    for (const wrong of [1, null, [], {}]) expect(agree({ ...floor, $schema: wrong })).toBe(false);
   });
 
   it('is refused by both with a field that nothing reads', () => {

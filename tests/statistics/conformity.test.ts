@@ -67,6 +67,17 @@ describe('a value between two limits', () => {
     expect(answer.acceptance.least?.value).toBeCloseTo(8.2326, 4);
     expect(answer.acceptance.most?.value).toBeCloseTo(11.7674, 4);
   });
+  it('may be two names of one limit, in different units', () => {
+    // (33.8 − 32) · 5/9 is a hair less than 1.
+    const warm = { least: q(1, 'degC'), most: q(33.8, 'degF'), guardBand: q(0, 'deltaC') };
+    const at = { ...q(1, 'degC'), standardUncertainty: q(0.1, 'deltaC') };
+    expect(refusal(guardedConformity, { measured: at, ...warm })).toBe('');
+    const thin = { least: q(1, 'mil'), most: q(25.4, 'um'), guardBand: q(0, 'mil') };
+    expect(refusal(guardedConformity, { measured: measured(1, 0.1), ...thin })).toBe('');
+    expect(refusal(guardedConformity, { measured: at, ...warm, least: q(1.001, 'degC') })).toBe(
+      'conflict least',
+    );
+  });
   it('is less likely within than by one of them', () => {
     const both = conformanceProbability({
       measured: measured(10, 1),

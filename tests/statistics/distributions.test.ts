@@ -65,6 +65,18 @@ describe('tails', () => {
 describe('tolerance factors', () => {
   const ask = (count: number, share: number, sides: 'both' | 'low' | 'high') =>
     normalToleranceFactor({ count, share: q(share, '%'), confidence: q(95, '%'), sides });
+  it('of one side are refused where they would be below 0', () => {
+    // Two readings: Φ(−0.253347 · √2) = 36.006 % of their means lie beyond the point that 60 % are below.
+    const two = (confidence: number, sides: 'both' | 'low') => ({
+      count: 2,
+      share: q(60, '%'),
+      confidence: q(confidence, '%'),
+      sides,
+    });
+    expect(refusal(normalToleranceFactor, two(36, 'low'))).toBe('out-of-range confidence');
+    expect(normalToleranceFactor(two(37, 'low'))).toBeGreaterThan(0);
+    expect(normalToleranceFactor(two(36, 'both'))).toBeGreaterThan(0);
+  });
   it('fall towards those of a known distribution', () => {
     expect(ask(1_000_000, 95, 'both')).toBeCloseTo(1.96, 2);
     expect(ask(1_000_000, 95, 'high')).toBeCloseTo(1.645, 2);

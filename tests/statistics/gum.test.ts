@@ -1,5 +1,8 @@
 /** The worked examples of the GUM. Kinds of quantity that the library does not have stand under other names. */
 import { describe, expect, it } from 'vitest';
+import { across } from '../../src/core/across.ts';
+import { between } from '../../src/core/between.ts';
+import { expandedUncertainty } from '../../src/statistics/expandedUncertainty.ts';
 import { propagate } from '../../src/statistics/propagate.ts';
 import { typeAUncertainty } from '../../src/statistics/typeAUncertainty.ts';
 import { typeBUncertainty } from '../../src/statistics/typeBUncertainty.ts';
@@ -67,6 +70,27 @@ describe('H.1, calibration of an end gauge', () => {
     expect(result.coverageFactor).toBeCloseTo(2.92, 2);
     expect(Math.abs((result.expandedUncertainty?.value ?? 0) * 1e6 - 93)).toBeLessThan(0.6);
   });
+  it('is known by its parts as printed: 25, 16.6, 6.7, 5.8, 3.9 and 2.9 nm, and nothing of the first order else', () => {
+    const nm = Object.fromEntries(
+      Object.entries(result.sensitivities).map(([of, { contribution }]) => [of, contribution.value * 1e6]),
+    );
+    const printed = {
+      standard: 25,
+      temperatureDifference: 16.599,
+      systematic: 6.7,
+      difference: 5.8,
+      random: 3.9,
+      expansionDifference: 2.88679,
+      expansion: 0,
+      meanTemperature: 0,
+      cycling: 0,
+    };
+    for (const [of, value] of Object.entries(printed)) {
+      expect(Math.abs((nm[of] ?? NaN) - value), of).toBeLessThan(0.0006);
+    }
+    // The comparator as a whole: 9.7 nm.
+    expect(Math.hypot(nm.difference ?? 0, nm.random ?? 0, nm.systematic ?? 0)).toBeCloseTo(9.7, 1);
+  });
   it('has 34 nm with the terms of second order, and says so', () => {
     expect(Math.abs((result.secondOrderUncertainty?.value ?? 0) * 1e6 - 34)).toBeLessThan(0.5);
     expect(result.cautions.map(({ code }) => code)).toEqual(['formula-bends']);
@@ -132,6 +156,22 @@ describe('H.2, simultaneous resistance and reactance', () => {
     expect(result.secondOrderUncertainty).toBeUndefined();
   });
 
+  it('has the printed relative uncertainties, and the correlations of its results', () => {
+    const u = (formula: (input: Input) => Quantity<'fraction'>) =>
+      propagate(formula, { inputs, correlations }).standardUncertainty.value;
+    const relative = Object.values(ohms).map((of) => u(of) / propagate(of, { inputs, correlations }).value);
+    expect(relative.map((share) => (share * 100).toFixed(2))).toEqual(['0.06', '0.13', '0.09']);
+    /** By what the sum of two results varies beyond each of them. */
+    const together = (one: keyof typeof ohms, other: keyof typeof ohms) => {
+      const sum = (input: Input) => q(ohms[one](input).value + ohms[other](input).value, 'fraction');
+      const [a, b] = [u(ohms[one]), u(ohms[other])];
+      return (u(sum) ** 2 - a ** 2 - b ** 2) / (2 * a * b);
+    };
+    expect(together('R', 'X').toFixed(3)).toBe('-0.588');
+    expect(together('R', 'Z').toFixed(3)).toBe('-0.485');
+    expect(together('X', 'Z').toFixed(3)).toBe('0.993');
+  });
+
   it('is far off where the correlations are forgotten', () => {
     const { standardUncertainty } = propagate(ohms.R, { inputs });
     expect(standardUncertainty.value).toBeCloseTo(0.195, 3);
@@ -157,4 +197,14 @@ it('the area of a taped room', () => {
   const result = propagate(rectangleArea, { inputs: { length: taped(40), width: taped(25), unit: 'ft2' } });
   expect(result.value).toBeCloseTo(1000, 9);
   expect(result.standardUncertainty.value).toBeCloseTo(13.616779, 5);
+  // Two standard uncertainties hold 95.45 % of a normal distribution; the bounds of both tapes at once are another question.
+  const twice = expandedUncertainty({ measured: result, confidence: q(95.4499736104, '%'), unit: 'ft2' });
+  expect(Math.abs(twice.value / 27.233558 - 1)).toBeLessThanOrEqual(1e-6);
+  const bounds = {
+    length: between(39.5, 40.5, 'ft'),
+    width: between(24.5, 25.5, 'ft'),
+    unit: 'ft2',
+  } as const;
+  const { low, high } = across(rectangleArea, bounds);
+  expect((high.value - low.value) / 2).toBeCloseTo(32.5, 9);
 });

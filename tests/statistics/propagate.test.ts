@@ -190,6 +190,7 @@ describe('refused is', () => {
     expect(off(['a', 'b', 0.9], ['b', 'c', 0.9], ['a', 'c', -0.9])).toBe('conflict correlations');
     expect(off(['a', 'b', 1], ['b', 'c', 1], ['a', 'c', 0.5])).toBe('conflict correlations');
     expect(off(['a', 'b', 1], ['b', 'c', 1], ['a', 'c', 1])).toBe('');
+    expect(off(['a', 'b', 0.5], ['b', 'a', -0.5])).toBe('conflict correlations.1.between');
     expect(why({ inputs, correlations: [{ between: ['spreadRate'], coefficient: 1 }] })).toBe(
       'out-of-range correlations.0.between',
     );

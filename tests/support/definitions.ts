@@ -1,6 +1,7 @@
 /** Every unit as an exact fraction of the base unit of its kind, out of the tables of the library. */
 import type { Exact } from '../../src/core/dimension.ts';
 import { DIMENSIONS } from '../../src/core/dimensionOf.ts';
+import { nameOf } from '../../src/units/dimensionNamed.ts';
 import { decimal, minus, over, plus, times, type Rational } from './rational.ts';
 
 /** The circle constant, a hundred digits. */
@@ -10,9 +11,9 @@ const PI =
 const ZERO: Readonly<Record<string, string>> = { degF: '32', K: '273.15' };
 
 /** Kinds and their units, and every pair of different units of one kind. */
-export const kinds = DIMENSIONS.map(({ name, exact }) => ({
-  name,
-  units: Object.keys(exact),
+export const kinds = DIMENSIONS.map((dimension) => ({
+  name: nameOf(dimension),
+  units: Object.keys(dimension.exact),
 }));
 export const pairs = kinds.flatMap(({ name, units }) =>
   units.flatMap((from) => units.filter((to) => to !== from).map((to) => ({ name, from, to }))),

@@ -1,27 +1,34 @@
 import type { Outline } from './outline.ts';
 
 /**
- * Whether no two walls of an outline and its holes cross or touch, and every hole lies inside.
+ * Two walls of an outline and its holes that cross or touch, or one of a hole that does not lie inside; nothing where
+ * there are none. Wall i runs from corner i to the next one of its ring.
  *
  * A line sweeps over the corners from left to right and keeps the walls it cuts in order from bottom to top; walls
  * that meet must be neighbours in that order before they do, so only neighbours are compared (Shamos and Hoey, 1976).
  * The corners are sorted as runs, which a floor has few of, so the work grows with the number of corners.
  */
-export function isSimple({ x, y, ends }: Pick<Outline, 'x' | 'y' | 'ends'>): boolean {
+export function meetingWalls({
+  x,
+  y,
+  ends,
+}: Pick<Outline, 'x' | 'y' | 'ends'>): readonly number[] | undefined {
   const count = x.length;
   const at = (values: Float64Array | Int32Array, i: number) => values[i] as number;
-  const order = sweepOrder(x, y);
+  // From left to right, those above each other from bottom to top.
+  const order = Int32Array.from(
+    Array.from(x, (_, i) => i).sort((a, b) => at(x, a) - at(x, b) || at(y, a) - at(y, b)),
+  );
+  // Where each corner comes in that order; the first keeps its 0.
   const rank = new Int32Array(count);
-  for (let i = 0; i < count; i++) rank[at(order, i)] = i;
   for (let i = 1; i < count; i++) {
     const corner = at(order, i);
     const previous = at(order, i - 1);
-    if (at(x, corner) === at(x, previous) && at(y, corner) === at(y, previous)) return false;
+    rank[corner] = i;
+    if (at(x, corner) === at(x, previous) && at(y, corner) === at(y, previous)) return [previous, corner];
   }
-  // A hole that begins before the outer ring sticks out of it.
-  if (at(order, 0) >= (ends[0] as number)) return false;
 
-  // Wall i runs from corner i to the next one of its ring, and each wall from its left end to its right end.
+  // Each wall runs from its left end to its right end.
   const before = new Int32Array(count);
   const left = new Int32Array(count);
   const right = new Int32Array(count);
@@ -58,11 +65,14 @@ export function isSimple({ x, y, ends }: Pick<Outline, 'x' | 'y' | 'ends'>): boo
   /** The walls that the line cuts, from bottom to top. */
   const cut = new Int32Array(count);
   let size = 0;
-  /** Whether the wall at a place meets the one below it. */
-  const meetBelow = (place: number) => place > 0 && place < size && meet(at(cut, place - 1), at(cut, place));
-
-  for (let i = 0; i < count; i++) {
-    const corner = at(order, i);
+  /** The wall at a place and the one below it, where they meet. */
+  const meetBelow = (place: number) => {
+    if (place === 0 || place >= size) return undefined;
+    const [below, here] = [at(cut, place - 1), at(cut, place)];
+    return meet(below, here) ? [below, here] : undefined;
+  };
+  /** Moves the line over the next corner. */
+  const pass = (corner: number) => {
     // The lowest wall that does not run below the corner.
     let place = 0;
     for (let top = size; place < top;) {
@@ -70,42 +80,39 @@ export function isSimple({ x, y, ends }: Pick<Outline, 'x' | 'y' | 'ends'>): boo
       if (over(at(cut, middle), corner) > 0) place = middle + 1;
       else top = middle;
     }
+    const low = at(cut, place);
     const one = at(before, corner);
     const other = corner;
     const oneStarts = at(left, one) === corner;
     const otherStarts = at(left, other) === corner;
     if (oneStarts && otherStarts) {
-      if (place < size && over(at(cut, place), corner) === 0) return false;
-      if (place % 2 === 0 && firstOfHole.has(corner)) return false;
+      if (place < size && over(low, corner) === 0) return [low, corner];
+      if (place % 2 === 0 && firstOfHole.has(corner)) return [corner];
       const opening = turn(corner, at(right, one), at(right, other));
-      if (opening === 0) return false;
+      if (opening === 0) return [one, other];
       cut.copyWithin(place + 2, place, size);
       size += 2;
       cut[place] = opening > 0 ? one : other;
       cut[place + 1] = opening > 0 ? other : one;
-      if (meetBelow(place) || meetBelow(place + 2)) return false;
-    } else if (oneStarts || otherStarts) {
-      const [starting, ending] = oneStarts ? [one, other] : [other, one];
-      if (place >= size || at(cut, place) !== ending) return false;
-      cut[place] = starting;
-      if (meetBelow(place) || meetBelow(place + 1)) return false;
-    } else {
-      const low = at(cut, place);
-      const high = at(cut, place + 1);
-      const areBoth = (low === one && high === other) || (low === other && high === one);
-      if (place + 1 >= size || !areBoth) return false;
-      cut.copyWithin(place, place + 2, size);
-      size -= 2;
-      if (meetBelow(place)) return false;
+      return meetBelow(place) ?? meetBelow(place + 2);
     }
-  }
-  return true;
-}
+    if (oneStarts || otherStarts) {
+      const [starting, ending] = oneStarts ? [one, other] : [other, one];
+      if (place >= size || low !== ending) return [low, ending];
+      cut[place] = starting;
+      return meetBelow(place) ?? meetBelow(place + 1);
+    }
+    const high = at(cut, place + 1);
+    const areBoth = (low === one && high === other) || (low === other && high === one);
+    if (place + 1 >= size || !areBoth) return [low, high];
+    cut.copyWithin(place, place + 2, size);
+    size -= 2;
+    return meetBelow(place);
+  };
 
-/** The corners from left to right, those above each other from bottom to top. */
-function sweepOrder(x: Float64Array, y: Float64Array): Int32Array {
-  const at = (values: Float64Array, i: number) => values[i] as number;
-  const order = Array.from(x, (_, i) => i);
-  order.sort((a, b) => at(x, a) - at(x, b) || at(y, a) - at(y, b));
-  return Int32Array.from(order);
+  for (const corner of order) {
+    const met = pass(corner);
+    if (met) return met;
+  }
+  return undefined;
 }
