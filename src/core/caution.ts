@@ -164,6 +164,8 @@ export type CautionCode =
   // plan
   | 'no-pot-life-at-this-temperature'
   | 'product-not-named'
+  | 'zone-without-coat'
+  | 'coat-before-one-beneath'
   // safety
   | 'solvent-in-the-air'
   | 'exempt-solvent-ignites'

@@ -189,6 +189,9 @@ export const en: Readonly<Record<CautionCode, string>> = {
     'The instructions of {material} give no pot life at {temperature}, so no batches are planned for it. Bring the material to a temperature that they name; nothing is carried on beyond it.',
   'product-not-named':
     'The plan does not know what {material} is made of. Isocyanates, solvent, peroxides or cement in it are hazards that it cannot name: read its safety data sheet before a pail is opened, and name its product class to see what is on record.',
+  'zone-without-coat': 'No coat covers {zone}: nothing is mixed or bought for it.',
+  'coat-before-one-beneath':
+    '{coat} is begun at {start}, before {beneath} under it is all down at {down}. Coats are listed from the slab up: list it where it belongs, or begin it later, within the recoat window of the instructions.',
   'moving-crack':
     'A crack that moves tears whatever bridges it. Fill it with a material that gives ({volume}) and carry it through the floor as a joint; who designed the slab decides which cracks move.',
   'below-nominal': 'The layers reach {reached} of the nominal thickness.',

@@ -16,6 +16,7 @@ import { checkFloor } from './checkFloor.ts';
 import { cautionsOf, planCoat, type CoatPlan } from './coatPlan.ts';
 import type { FloorDocument, Material, Readings } from './FloorDocument.ts';
 import { gathered, type PlanCaution } from './planCaution.ts';
+import { tooEarly, uncovered } from './sequence.ts';
 
 /** A room as measured. */
 export interface ZonePlan {
@@ -121,8 +122,8 @@ export function planFloor(document: unknown): FloorPlan {
     dewPoint: dewPoint({ air, relativeHumidity, unit: units.temperature }),
     dewPointMargin: margin,
     cautions: gathered([
-      ...zones.map((zone) => [zone.name, zone.takeOff.cautions] as const),
-      ...coats.map((coat) => [coat.name, cautionsOf(coat)] as const),
+      ...zones.map(({ name, takeOff }) => [name, [...uncovered(name, coats), ...takeOff.cautions]] as const),
+      ...coats.map((coat, i) => [coat.name, [...tooEarly(coats, i), ...cautionsOf(coat)]] as const),
       ...purchases.map(({ material, packs }) => [material, packs.cautions] as const),
       ['readings', margin.cautions] as const,
     ]),

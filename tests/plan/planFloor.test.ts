@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { attempt } from '../../src/core/attempt.ts';
 import { cautionText } from '../../src/messages/index.ts';
+import type { Coat } from '../../src/plan/FloorDocument.ts';
 import { planFloor } from '../../src/plan/planFloor.ts';
 import { convert, sum } from '../../src/units/index.ts';
 import { floors } from '../support/floors.ts';
@@ -187,5 +188,61 @@ describe('a bad floor is no error', () => {
     const wet = planFloor(replaced(floor, ['readings', 'surface'], { value: 56, unit: 'degF' }));
     expect(wet.dewPointMargin.verdict).toBe('fails');
     expect(wet.cautions.map(({ code }) => code)).toContain('condensation');
+  });
+});
+
+describe('coats looked at together', () => {
+  const found = (document: unknown) =>
+    planFloor(document)
+      .cautions.filter(({ code }) => ['zone-without-coat', 'coat-before-one-beneath'].includes(code))
+      .map(({ code, params, where }) => [code, params.beneath ?? params.zone, where.join()]);
+  const [first, second] = floor.coats as [Coat, Coat];
+  const [one, other] = floor.zones.map(({ name }) => name) as [string, string];
+  const laid = (coats: readonly Coat[]) => found({ ...floor, coats });
+  const start = '2027-04-12T07:30:00-05:00';
+
+  it('raise nothing where each lies on one that is down', () => {
+    expect(found(floor)).toEqual([]);
+  });
+
+  it('name the one beneath that is not down when the next is begun, whatever the offset of its start', () => {
+    const early = ['coat-before-one-beneath', first.name, second.name];
+    expect(
+      laid([
+        { ...first, start },
+        { ...second, start },
+      ]),
+    ).toEqual([early]);
+    expect(
+      laid([
+        { ...first, start },
+        { ...second, start: '2027-04-12T14:31:00+02:00' },
+      ]),
+    ).toEqual([early]);
+    expect(
+      laid([
+        { ...first, start },
+        { ...second, start: '2027-04-12T14:29:00-05:00' },
+      ]),
+    ).toEqual([]);
+  });
+
+  it('say nothing of order where no start is known, or where they share no room', () => {
+    expect(
+      laid([
+        { ...first, start: undefined },
+        { ...second, start },
+      ]),
+    ).toEqual([]);
+    expect(
+      laid([
+        { ...first, start, zones: [one] },
+        { ...second, start, zones: [other] },
+      ]),
+    ).toEqual([]);
+  });
+
+  it('name a room that none of them covers', () => {
+    expect(laid([{ ...first, zones: [one] }])).toEqual([['zone-without-coat', other, other]]);
   });
 });
