@@ -65,7 +65,7 @@ const CODE: Readonly<Record<LayingCondition, CautionCode>> = {
  * @units temperatures, shares, temperature differences; answers assessments.
  * @validRange temperatures from −100 to 100 °C, humidity above 0 and up to 100 %; at least one limit.
  * @accuracy Exact. A reading exactly on a limit meets it.
- * @source mil-hdbk-1110, common-practice
+ * @source ufc-3-190-06, common-practice
  * @param input - Readings, limits, and what the instruments may be off by.
  * @returns A finding for each limit and the verdict over all; a gap is in the unit of its limit.
  * @throws An `InputError` that names the field: a reading that has a limit must be there.

@@ -42,7 +42,7 @@ export interface DewPointMarginInput<
  * @validRange temperatures from −100 to 100 °C, humidity above 0 and up to 100 %; limit 0 or more; errors up to 20 K
  * and 50 % of humidity, below the humidity itself.
  * @accuracy That of `dewPoint`: within 0.002 K. A reading exactly on the limit meets it.
- * @source iso-8502-4, mil-hdbk-1110, iapws-r7-97, murphy-koop-2005, jcgm-100-2008
+ * @source iso-8502-4, ufc-3-190-06, iapws-r7-97, murphy-koop-2005, jcgm-100-2008
  * @param input - Air, humidity, surface, the limit, and what the instruments may be off by.
  * @returns The verdict with margin, limit, gap and uncertainty in the unit of the limit.
  * @throws An `InputError` that names the field.
@@ -87,7 +87,7 @@ export function dewPointMargin<U extends TemperatureDifferenceUnit>(
     code,
     severity,
     params,
-    source: 'mil-hdbk-1110',
+    source: 'ufc-3-190-06',
   });
   return {
     verdict,
@@ -107,7 +107,7 @@ export function dewPointMargin<U extends TemperatureDifferenceUnit>(
         'iapws-r7-97',
         { air, relativeHumidity },
       ),
-      basis('measured', `climate.${fn}`, 'surface − dewPoint, to be at least the limit', 'mil-hdbk-1110', {
+      basis('measured', `climate.${fn}`, 'surface − dewPoint, to be at least the limit', 'ufc-3-190-06', {
         surface,
         dewPoint,
         limit,

@@ -97,7 +97,7 @@ const TRENDS: Readonly<Record<LayingTrend, Readonly<Record<Trend, Verdict>>>> = 
  * @validRange two readings or more, in order of time; temperatures from −100 to 100 °C, humidity above 0 and up to
  * 100 %. Nothing is open in a gap, nor where the film would still be sensitive at the last reading.
  * @accuracy To the millisecond for straight lines between readings; a start is rounded into its window.
- * @source mil-hdbk-1110, iapws-r7-97, murphy-koop-2005, common-practice
+ * @source ufc-3-190-06, iapws-r7-97, murphy-koop-2005, common-practice
  * @param input - Readings, margins, the time of sensitivity, limits of the product and errors of the instruments.
  * @returns The windows, the latest start, and the reasons at every other reading.
  * @throws An `InputError` that names the field.
@@ -203,7 +203,7 @@ export function layingWindows(input: LayingWindowsInput): LayingWindows {
         'windows',
         `climate.${fn}`,
         'marginToLay at the start, marginWhileSensitive until the sensitive time has passed',
-        'mil-hdbk-1110',
+        'ufc-3-190-06',
         {
           marginToLay,
           marginWhileSensitive,
@@ -225,7 +225,7 @@ function cautionsOf(
   longestGap: Time,
   breaks: (way: LayingTrend) => boolean,
 ): Caution[] {
-  const about = (code: CautionCode, severity: Caution['severity'], source = 'mil-hdbk-1110'): Caution => ({
+  const about = (code: CautionCode, severity: Caution['severity'], source = 'ufc-3-190-06'): Caution => ({
     code,
     severity,
     params: { windows, gaps, longestGap },

@@ -73,7 +73,7 @@ export interface SlabTrend<U extends TemperatureDifferenceUnit = TemperatureDiff
  * @validRange temperatures from −100 to 100 °C; later after earlier.
  * @accuracy Exact; two readings say nothing of what lies between them, however far apart they are: take them
  * within the hours before laying.
- * @source mil-hdbk-1110, jpcl-blistering-2007, common-practice
+ * @source ufc-3-190-06, jpcl-blistering-2007, common-practice
  * @param input - Two readings, what the instrument cannot tell, and the unit of the change.
  * @returns The trend, the change and the verdict of each rule.
  * @throws An `InputError` that names the field.
@@ -117,11 +117,11 @@ export function slabTrend<U extends TemperatureDifferenceUnit>(input: SlabTrendI
   const cautions: Readonly<Record<Trend, Caution[]>> = {
     rising: [
       about('outgassing', 'caution', 'jpcl-blistering-2007'),
-      about('rising-suits-condensation', 'note', 'mil-hdbk-1110'),
+      about('rising-suits-condensation', 'note', 'ufc-3-190-06'),
     ],
-    steady: [about('surface-not-rising', 'caution', 'mil-hdbk-1110')],
+    steady: [about('surface-not-rising', 'caution', 'ufc-3-190-06')],
     falling: [
-      about('surface-not-rising', 'caution', 'mil-hdbk-1110'),
+      about('surface-not-rising', 'caution', 'ufc-3-190-06'),
       about('falling-suits-outgassing', 'note', 'common-practice'),
     ],
     undecided: [about('trend-undecided', 'caution', 'common-practice')],
@@ -139,7 +139,7 @@ export function slabTrend<U extends TemperatureDifferenceUnit>(input: SlabTrendI
         'change',
         `climate.${fn}`,
         'later − earlier',
-        'mil-hdbk-1110',
+        'ufc-3-190-06',
         { earlier: earlier.surface, later: later.surface, changeError },
         'the rule of a falling or steady slab is from memory of concrete practice',
       ),

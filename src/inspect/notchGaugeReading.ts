@@ -104,7 +104,7 @@ const SERIES_M = /* @__PURE__ */ seriesTabs();
  * and up to 100 %.
  * @accuracy The step of the gauge; its ends are exact up to round-off. Coats that hold air or flat pigment may dry thicker
  * than by solids.
- * @source astm-d4414, organic-finishing-2012, mil-hdbk-1110
+ * @source astm-d4414, organic-finishing-2012, ufc-3-190-06
  * @param input - Gauge, last wetted tab, and the unit wanted.
  * @returns The wet film as an interval, what it dries to, and how it lies to the plan.
  * @throws An `InputError` that names the field, or `conflict` for a tab that the gauge does not have.
@@ -157,7 +157,7 @@ export function notchGaugeReading<U extends LengthUnit>(
     cautions: [
       ...(verdict && verdict !== 'meets' ? [about('wet-film-off-plan', 'caution', 'common-practice')] : []),
       ...(reading === 'between tabs' ? [] : [about('beyond-the-gauge', 'caution', 'astm-d4414')]),
-      about('wet-film-steers-only', 'note', 'mil-hdbk-1110'),
+      about('wet-film-steers-only', 'note', 'ufc-3-190-06'),
       about('gauge-stands-on-peaks', 'note', 'common-practice'),
     ],
     basis: [
@@ -169,7 +169,7 @@ export function notchGaugeReading<U extends LengthUnit>(
       ...(solids === undefined
         ? []
         : [
-            basis('dry', 'film.dryThickness', 'wet film · solids by volume', 'mil-hdbk-1110', {
+            basis('dry', 'film.dryThickness', 'wet film · solids by volume', 'ufc-3-190-06', {
               solidsByVolume,
             }),
           ]),

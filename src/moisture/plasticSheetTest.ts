@@ -63,7 +63,7 @@ export interface PlasticSheetResult {
  * @units area, times; answers counts.
  * @validRange floorArea above 0 and up to 1e9 m²; times above 0.
  * @accuracy A test by eye.
- * @source astm-d4263, mil-hdbk-1110
+ * @source astm-d4263, ufc-3-190-06
  * @param input - Floor, how long sheets must lie, and the sheets.
  * @returns The verdict with the counts.
  * @throws An `InputError` that names the field.

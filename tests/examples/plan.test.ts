@@ -53,6 +53,19 @@ describe('npm start', () => {
     expect(stdout).toMatch(/wet film +16\.00 mil {3}\[/);
   });
 
+  it('says once what comes first, and measures a metric floor in metres first', () => {
+    const { stdout } = run('examples/floors/mill-lane.json');
+    expect(stdout.split('local codes and licensed practice come first.')).toHaveLength(2);
+    expect(stdout).toMatch(/perimeter +[\d.]+ m = [\d.]+ ft {3}/);
+  });
+
+  it('prints no mark where the steps of the pail are too coarse', () => {
+    const coarse = replaced(floor, ['crew', 'graduation'], { value: 10, unit: 'in' });
+    const { stdout } = run(written('coarse.json', JSON.stringify(coarse)));
+    expect(stdout).toMatch(/no mark for A +steps of 10\.00 in are too coarse for it/);
+    expect(stdout).not.toMatch(/up to +0 in/);
+  });
+
   it('prints what the README shows of it', () => {
     const [, sample = ''] = /```text\n([^]*?)```/.exec(readFileSync('README.md', 'utf8')) ?? [];
     expect(sample.split('\n').length).toBeGreaterThan(10);

@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { attempt } from '../../src/core/attempt.ts';
 import { cautionText } from '../../src/messages/cautionText.ts';
 import { solventData } from '../../src/safety/solventData.ts';
 import { cautionsFor, dilutionAirForExplosiveLimit, vapourBuildUp } from '../../src/safety/index.ts';
@@ -52,4 +53,16 @@ it('no advice makes a hazard of its own', () => {
     source: 'common-practice',
   } as const;
   expect(cautionText(rest)).toContain('spread out the rest');
+});
+
+it('an unknown code is refused in few words', () => {
+  const unknown = attempt(cautionText, {
+    code: 'toString',
+    severity: 'note',
+    params: {},
+    source: 's',
+  } as never);
+  expect(unknown.ok ? [] : unknown.issues).toMatchObject([
+    { code: 'out-of-range', path: ['code'], expected: 'the code of a caution of this library' },
+  ]);
 });

@@ -42,7 +42,7 @@ describe.each(floors)('%s', (_, floor) => {
 
   it('may say to an editor where its form is written down, as a text', () => {
     expect(agree({ ...floor, $schema: '../floor.json' })).toBe(true);
-    expect(agree({ ...floor, $schema: 1 })).toBe(false);
+    for (const wrong of [1, null, [], {}]) expect(agree({ ...floor, $schema: wrong })).toBe(false);
   });
 
   it('is refused by both with a field that nothing reads', () => {
