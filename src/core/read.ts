@@ -26,7 +26,7 @@ export function show(value: unknown, inside?: boolean): string {
   if (Object(value) !== value) return value === undefined ? 'nothing' : String(value);
   const { value: number, unit } = value as Partial<Quantity>;
   if (!inside && (number ?? unit) !== undefined) return show(number, true) + ' ' + show(unit, true);
-  return Array.isArray(value) ? 'a list' : 'an object';
+  return Array.isArray(value) ? 'a list' : typeof value === 'object' ? 'an object' : 'a function';
 }
 
 /** The input object itself, or a refusal where there is none. */

@@ -54,8 +54,7 @@ export function readSpecification(fn: string, given: Specification): BaseSpecifi
   if (second && first.base - second.base > 1e-12 * first.scale) {
     refuse(fn, 'conflict', ['least'], 'at or below most', given.least);
   }
-  const { base, dimension, step, uncertainty } = reading;
-  return { base, dimension, step, uncertainty, ends };
+  return Object.assign(reading, { ends });
 }
 
 /** The chance that the true value is within the limits, by what the measurement says of it. */

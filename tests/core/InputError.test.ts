@@ -59,6 +59,7 @@ it.each([
   [{ unit: 'mil' }, "nothing 'mil'"],
   [{ value: {}, unit: {} }, 'an object an object'],
   [Symbol('s'), 'Symbol(s)'],
+  [() => 1, 'a function'],
 ])('shows %o as %s', (value, words) => {
   expect(show(value)).toBe(words);
 });

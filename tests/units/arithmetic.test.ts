@@ -173,6 +173,8 @@ it.each([
   [sum, { quantities: [q(1e308, 'm'), q(1e308, 'm')], unit: 'm' }, 'too-large', []],
   [compare, { quantity: q(1, 'm'), to: q(1, 'l') }, 'wrong-unit', ['to']],
   [convert, { quantity: q(1e308, 'm'), unit: 'um' }, 'too-large', ['quantity']],
+  [convert, { quantity: q(-1, 'K'), unit: 'degC' }, 'out-of-range', ['quantity']],
+  [convert, { quantity: q(-460, 'degF'), unit: 'degF' }, 'out-of-range', ['quantity']],
   [convert, { quantity: q(1e308, 't'), unit: 'mg' }, 'too-large', ['quantity']],
   [sum, { quantities: [q(1, 'm'), q(1e308, 'm')], unit: 'um' }, 'too-large', ['quantities', 1]],
 ])('%o refuses %o', (run, input, code, path) => {
