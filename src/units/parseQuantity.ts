@@ -130,6 +130,10 @@ function termsOf(text: string, style: NumberStyle, due: Due): Term[] {
       return no(due, 'ambiguous', 'one quantity, a hyphen in it without spaces');
     }
     const word = at < text.length ? written.replace(/(?:-|,| and| y) ?$/, '') : written;
+    // Thousands of another language, "up to", feet and inches: two bare numbers say nothing of it.
+    if (at < text.length && wordOf(word) === '') {
+      return no(due, 'ambiguous', 'one number, or each with its unit');
+    }
     terms.push({ value: number.value, unit: unitOf(wordOf(word), terms.at(-1), due) });
   } while (at < text.length);
   return terms;

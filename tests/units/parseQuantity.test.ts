@@ -151,12 +151,24 @@ describe('what may mean two things', () => {
   it('is decided by the unit beside the field', () => {
     expect(read('16', { statedUnit: 'mil' })).toEqual(value(16, 'mil'));
     expect(read('6 1/2', { statedUnit: 'in' })).toEqual(value(6.5, 'in'));
+    expect(read('12 ft 6', { statedUnit: 'ft' })).toEqual(value(150, 'in'));
     expect(read('16 oz', { statedUnit: 'usfloz' })).toEqual(value(16, 'usfloz'));
     expect(read('16 oz', { statedUnit: 'oz' })).toEqual(value(16, 'oz'));
     expect(read('2 gal', { statedUnit: 'impgal' })).toEqual(value(2, 'impgal'));
     expect(read('5°', { statedUnit: 'degF' })).toEqual(value(5, 'degF'));
     expect(read('5 °C', { statedUnit: 'deltaF' })).toEqual(value(5, 'deltaC'));
     expect(read('250 sq ft/gal', { statedUnit: 'ft2/usgal' })).toEqual(value(250, 'ft2/usgal'));
+  });
+
+  it.each([
+    // A thousand in groups of another language would read as 1 ft 0 in.
+    ['1 000', 'ft'],
+    ['1 005 in', 'ft'],
+    ['5-6', 'ft'],
+    ['1 30', 'h'],
+    ['1 005 mm', 'm'],
+  ] as const)('does not tell what two bare numbers mean: %s beside %s', (text, statedUnit) => {
+    expect(read(text, { statedUnit })).toMatchObject(refused('ambiguous'));
   });
 
   it('is of the country of the unit beside the field', () => {
