@@ -86,9 +86,9 @@ export function parseQuantity<
   const due = { text: checkText(text), kind: kindDue(dimension, statedUnit), stated: statedUnit };
 
   const plain = plainDigits(plainText(text), style);
-  const sign = /^[-+]? ?/.exec(plain)?.[0] ?? '';
+  const [sign = '', below0] = /^(?:(-|minus |menos )|\+)? ?/i.exec(plain) ?? [];
   const { value, unit } = inSmallest(termsOf(plain.slice(sign.length), style, due), due);
-  const quantity = answer(fn, sign.startsWith('-') ? -value : value, unit, ['text']);
+  const quantity = answer(fn, below0 === undefined ? value : -value, unit, ['text']);
   return quantity as Quantity<EachKind<U>>;
 }
 
