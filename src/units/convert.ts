@@ -28,8 +28,8 @@ export interface ConvertInput<From extends Unit = Unit, To extends SameKind<From
  * @validRange every finite value; a temperature at or above absolute zero. A temperature never converts to a
  * temperature difference.
  * @monotone quantity +
- * @accuracy Within 3 units in the last place of the exact result; temperatures of this world within 2e-13 K. The same
- * unit gives the value untouched.
+ * @accuracy Within 3 units in the last place of the exact result, from 1e-290 of a base unit up, below which doubles
+ * run out of digits; temperatures of this world within 2e-13 K. The same unit gives the value untouched.
  * @source nist-sp-811
  * @param input - The quantity and the unit wanted.
  * @returns The quantity in `input.unit`, not rounded.
@@ -63,7 +63,8 @@ export const convert = /* @__PURE__ */ monotone(
     read<string>('convert', 'quantity', given, kind, ANY);
     write('convert', 0, kind, unit);
     // Not a number: a temperature that does not exist.
-    const code = value ? 'too-large' : 'out-of-range';
-    return refuse('convert', code, ['quantity'], 'finite and from 0 K up', quantity);
+    return value
+      ? refuse('convert', 'too-large', ['quantity'], 'finite in ' + unit, quantity)
+      : refuse('convert', 'out-of-range', ['quantity'], 'from 0 K up', quantity);
   },
 );

@@ -86,9 +86,9 @@ export function parseQuantity<
   const due = { text: checkText(text), kind: kindDue(dimension, statedUnit), stated: statedUnit };
 
   const plain = plainDigits(plainText(text), style);
-  const sign = /^[-+]? ?/.exec(plain)?.[0] ?? '';
+  const [sign = '', below0] = /^(?:(-|minus |menos )|\+)? ?/i.exec(plain) ?? [];
   const { value, unit } = inSmallest(termsOf(plain.slice(sign.length), style, due), due);
-  const quantity = answer(fn, sign.startsWith('-') ? -value : value, unit, ['text']);
+  const quantity = answer(fn, below0 === undefined ? value : -value, unit, ['text']);
   return quantity as Quantity<EachKind<U>>;
 }
 
@@ -130,6 +130,10 @@ function termsOf(text: string, style: NumberStyle, due: Due): Term[] {
       return no(due, 'ambiguous', 'one quantity, a hyphen in it without spaces');
     }
     const word = at < text.length ? written.replace(/(?:-|,| and| y) ?$/, '') : written;
+    // Thousands of another language, "up to", feet and inches: two bare numbers say nothing of it.
+    if (at < text.length && wordOf(word) === '') {
+      return no(due, 'ambiguous', 'one number, or each with its unit');
+    }
     terms.push({ value: number.value, unit: unitOf(wordOf(word), terms.at(-1), due) });
   } while (at < text.length);
   return terms;

@@ -1,14 +1,14 @@
-/** The words people type and say for units, in English and Spanish, without spaces and dots. */
+/** The words people type and say for units, in English and Spanish, without spaces, dots and accents. */
 import type { Unit } from '../core/dimensionOf.ts';
 import { UNIT_NAMES } from './unitNames.ts';
 
 /** Words beside code and symbol of a unit. A word that stands in several lines may mean each of them. */
 const WORDS: Partial<Readonly<Record<Unit, string>>> = {
   um: 'μ micron microns micrometre micrometres micrometer micrometers micra micras',
-  mm: 'millimetre millimetres millimeter millimeters milímetro milímetros',
-  cm: 'centimetre centimetres centimeter centimeters centímetro centímetros',
+  mm: 'millimetre millimetres millimeter millimeters milimetro milimetros',
+  cm: 'centimetre centimetres centimeter centimeters centimetro centimetros',
   m: 'metre metres meter meters metro metros',
-  mil: 'mils thou milésima milésimas',
+  mil: 'mils thou milesima milesimas',
   in: '" ins inch inches pulgada pulgadas pulg',
   ft: "' foot feet pie pies",
   yd: 'yds yard yards yarda yardas',
@@ -18,14 +18,14 @@ const WORDS: Partial<Readonly<Record<Unit, string>>> = {
   l: 'dm3 ltr litre litres liter liters litro litros',
   ft3: 'cf',
   yd3: 'cy',
-  usfloz: 'floz fluidounce fluidounces oz ozs ounce ounces onza onzas',
-  impfloz: 'floz fluidounce fluidounces oz ozs ounce ounces onza onzas',
+  usfloz: 'floz fluidoz fluidounce fluidounces onzaliquida onzasliquidas oz ozs ounce ounces onza onzas',
+  impfloz: 'floz fluidoz fluidounce fluidounces onzaliquida onzasliquidas oz ozs ounce ounces onza onzas',
   uspt: 'pt pts pint pints pinta pintas',
   imppt: 'pt pts pint pints pinta pintas',
   usqt: 'qt qts quart quarts cuarto cuartos',
   impqt: 'qt qts quart quarts cuarto cuartos',
-  usgal: 'gal gals gallon gallons galón galones',
-  impgal: 'gal gals gallon gallons galón galones',
+  usgal: 'gal gals gallon gallons galon galones',
+  impgal: 'gal gals gallon gallons galon galones',
   mg: 'milligram milligrams miligramo miligramos',
   g: 'gm gram grams gramo gramos',
   kg: 'kgs kilo kilos kilogram kilograms kilogramo kilogramos',
@@ -35,14 +35,16 @@ const WORDS: Partial<Readonly<Record<Unit, string>>> = {
   s: 'sec secs second seconds segundo segundos',
   min: 'mins minute minutes minuto minutos',
   h: 'hr hrs hour hours hora horas',
-  d: 'day days día días',
+  d: 'day days dia dias',
   degC: '° degree degrees grado grados c degreec degreesc degreecelsius degreescelsius celsius centigrade gradosc',
   degF: '° degree degrees grado grados f degreef degreesf degreefahrenheit degreesfahrenheit fahrenheit gradosf',
   K: 'kelvin kelvins',
   deltaC: '° degree degrees grado grados',
   deltaF: '° degree degrees grado grados',
   deg: '° degree degrees grado grados',
-  '%': 'percent pct porciento',
+  '%': 'percent pct porciento %rh',
+  'g/m2': 'gsm',
+  psi: 'lbf/in2 lb/in2',
   MPa: 'N/mm2',
   hPa: 'mbar millibar millibars',
   bar: 'bars',
@@ -51,7 +53,9 @@ const WORDS: Partial<Readonly<Record<Unit, string>>> = {
   N: 'newton newtons',
   kN: 'kilonewton kilonewtons',
   lbf: 'poundforce poundsforce',
+  'l/min': 'lpm',
   'ft3/min': 'cfm',
+  'km/h': 'kph',
   rad: 'radian radians',
 };
 
@@ -89,11 +93,16 @@ function learnAll(): void {
   for (const part of PARTS) learn(part.toLowerCase(), part);
 }
 
-/** A unit as it was written, with `/` for "per" and without dots, brackets and the spaces that mean nothing. */
+/**
+ * A unit as it was written, with `/` for "per" and for a product below it, and without accents, dots, brackets and the
+ * spaces that mean nothing.
+ */
 export function wordOf(text: string): string {
   return text
-    .normalize('NFKC')
+    .normalize('NFKD')
+    .replace(/\u0301/g, '')
     .replace(/ (?:per|por) /gi, '/')
+    .replace(/(?<=\/.*) ?[·⋅] ?/g, '/')
     .replace(/(?<=\p{L}) ?\^ ?(?=\d)/gu, '')
     .replace(/[.,()]/g, '')
     .trim()
@@ -104,18 +113,18 @@ export function wordOf(text: string): string {
 export function unitsMeant(word: string): { sure: readonly Unit[]; otherwise: readonly Unit[] } {
   if (meanings.size === 0) learnAll();
   const whole = codesOf(word);
-  const sure = (whole.length > 0 ? whole : quotientsOf(word.split('/'))).filter((code): code is Unit =>
-    Object.hasOwn(UNIT_NAMES, code),
-  );
+  const codes = whole.length > 0 ? whole : quotientsOf(word.split('/'));
+  const sure = codes.filter((code): code is Unit => Object.hasOwn(UNIT_NAMES, code));
   return { sure, otherwise: sure.flatMap((code) => OTHERWISE[code] ?? []) };
 }
 
-/** What parts between `/` may mean together. */
+/** What parts between `/` may mean together: a unit of that code, or one that is also called so. */
 function quotientsOf(parts: readonly string[]): readonly string[] {
   if (parts.length > MOST_PARTS) return [];
   return parts
     .map((part) => codesOf(part).map((code) => (code === 'd' ? '24h' : code)))
-    .reduce((all, part) => all.flatMap((before) => part.map((code) => `${before}/${code}`)));
+    .reduce((all, part) => all.flatMap((before) => part.map((code) => `${before}/${code}`)))
+    .flatMap((quotient) => meanings.get(quotient.toLowerCase()) ?? []);
 }
 
 /** The codes of a word without `/`, or of a part between two of them. */
@@ -128,7 +137,7 @@ function codesOf(word: string): readonly string[] {
 /** `sqft`, `squarefeet`, `ft2`; `cuft`, `cubicfeet`, `ft3`. */
 function powersOf(word: string): readonly string[] | undefined {
   const square = /^(?:square|sq)(\p{L}+)$|^(\p{L}+)(?:2|squared|cuadrados?)$/u.exec(word);
-  const cube = /^(?:cubic|cu)(\p{L}+)$|^(\p{L}+)(?:3|cubed|cúbicos?)$/u.exec(word);
+  const cube = /^(?:cubic|cu)(\p{L}+)$|^(\p{L}+)(?:3|cubed|cubicos?)$/u.exec(word);
   const found = square ?? cube;
   const side = meanings.get(found?.[1] ?? found?.[2] ?? '');
   return side?.flatMap((code) => meanings.get(code + (square ? '2' : '3')) ?? []);

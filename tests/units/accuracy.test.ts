@@ -24,6 +24,24 @@ describe.each(pairs.filter(({ name }) => name !== 'temperature'))('$from to $to'
   });
 });
 
+/** Doubles so large that base units may have no room for them, and as small as the digits of a double allow. */
+const extremes = fc
+  .tuple(
+    fc.double({ min: 1, max: 2, noNaN: true }),
+    fc.oneof(fc.integer({ min: -960, max: -900 }), fc.integer({ min: 900, max: 960 })),
+  )
+  .map(([part, power]) => part * 2 ** power);
+
+it('is as near at either end of what doubles can hold', () => {
+  const scaled = pairs.filter(({ name }) => name !== 'temperature');
+  fc.assert(
+    fc.property(fc.constantFrom(...scaled), extremes, ({ from, to }, value) => {
+      expect(ulpsOff(go(value, from, to), exactly(double(value), from, to))).toBeLessThanOrEqual(3);
+    }),
+    { numRuns: 20_000, seed: 13 },
+  );
+});
+
 describe.each(pairs.filter(({ name }) => name === 'temperature'))('$from to $to', ({ from, to }) => {
   it('is within 2e-13 K from −100 to 1000 °C', () => {
     const step = to === 'degF' ? 5 / 9 : 1;

@@ -180,3 +180,12 @@ it.each([
 ])('%o refuses %o', (run, input, code, path) => {
   expect(attempt(run as typeof add, input)).toMatchObject({ ok: false, issues: [{ code, path }] });
 });
+
+it('says what a number was too large for', () => {
+  expect(() => convert({ quantity: q(1e308, 'm'), unit: 'um' })).toThrow(
+    "convert: quantity must be finite in um, got 1e+308 'm'",
+  );
+  expect(() => convert({ quantity: q(-300, 'degC'), unit: 'K' as 'm' })).toThrow(
+    "convert: quantity must be from 0 K up, got -300 'degC'",
+  );
+});

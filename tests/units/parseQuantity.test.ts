@@ -82,6 +82,25 @@ describe('reads', () => {
     ['1.5 N/mm²', 1.5, 'MPa'],
     ['29.92 "Hg', 29.92, 'inHg'],
     ['100 CFM', 100, 'ft3/min'],
+    ['32 fluid oz US', 32, 'usfloz'],
+    ['150 gsm', 150, 'g/m2'],
+    ['10 lpm', 10, 'l/min'],
+    ['20 kph', 20, 'km/h'],
+    ['85 % RH', 85, '%'],
+    ['200 lbf/in²', 200, 'psi'],
+    ['200 lb/sq in', 200, 'psi'],
+    ['200 pounds per square inch', 200, 'psi'],
+    ['1.5 newtons per square millimetre', 1.5, 'MPa'],
+    ['5 g/(m²·24 h)', 5, 'g/m2/24h'],
+    ['57.2 ng/(s·m²·Pa)', 57.2, 'ng/s/m2/Pa'],
+    ['2 kJ/(kg⋅K)', 2, 'kJ/kg/K'],
+    ['5 galón US', 5, 'usgal'],
+    ['5 galon US', 5, 'usgal'],
+    ['5 milimetros', 5, 'mm'],
+    ['5 metros cubicos', 5, 'm3'],
+    ['5 onzas líquidas US', 5, 'usfloz'],
+    ['minus 5 °C', -5, 'degC'],
+    ['Menos 5 grados C', -5, 'degC'],
     ['5 MIN', 5, 'min'],
     // larger and smaller units together
     ['5 lb 3 oz', 83, 'oz'],
@@ -151,12 +170,24 @@ describe('what may mean two things', () => {
   it('is decided by the unit beside the field', () => {
     expect(read('16', { statedUnit: 'mil' })).toEqual(value(16, 'mil'));
     expect(read('6 1/2', { statedUnit: 'in' })).toEqual(value(6.5, 'in'));
+    expect(read('12 ft 6', { statedUnit: 'ft' })).toEqual(value(150, 'in'));
     expect(read('16 oz', { statedUnit: 'usfloz' })).toEqual(value(16, 'usfloz'));
     expect(read('16 oz', { statedUnit: 'oz' })).toEqual(value(16, 'oz'));
     expect(read('2 gal', { statedUnit: 'impgal' })).toEqual(value(2, 'impgal'));
     expect(read('5°', { statedUnit: 'degF' })).toEqual(value(5, 'degF'));
     expect(read('5 °C', { statedUnit: 'deltaF' })).toEqual(value(5, 'deltaC'));
     expect(read('250 sq ft/gal', { statedUnit: 'ft2/usgal' })).toEqual(value(250, 'ft2/usgal'));
+  });
+
+  it.each([
+    // A thousand in groups of another language would read as 1 ft 0 in.
+    ['1 000', 'ft'],
+    ['1 005 in', 'ft'],
+    ['5-6', 'ft'],
+    ['1 30', 'h'],
+    ['1 005 mm', 'm'],
+  ] as const)('does not tell what two bare numbers mean: %s beside %s', (text, statedUnit) => {
+    expect(read(text, { statedUnit })).toMatchObject(refused('ambiguous'));
   });
 
   it('is of the country of the unit beside the field', () => {
@@ -199,6 +230,10 @@ describe('refuses', () => {
     ['2 tons', 'wrong-unit'],
     ['12 ft -', 'wrong-unit'],
     ['5 ft2/ft2/ft2/ft2/ft2', 'wrong-unit'],
+    ['5 m²·min', 'wrong-unit'],
+    ['5 N·mm²', 'wrong-unit'],
+    ['minus', 'not-a-quantity'],
+    ['minus -5 ft', 'not-a-quantity'],
     ['600-800 ft2/usgal', 'ambiguous'],
     ['1 200 ml', 'ambiguous'],
     ['5 in 3', 'ambiguous'],
