@@ -1,6 +1,6 @@
 import { directionsOf, type Formula } from './monotone.ts';
 import type { Quantity } from './quantity.ts';
-import { checkOrder, isRange, type Range } from './range.ts';
+import { checkOrder, isRange, middleOf, type Range } from './range.ts';
 import { fields, refuse } from './read.ts';
 import { readScale } from './readScale.ts';
 
@@ -128,12 +128,7 @@ function driverOf(
   ranges: [string, Range][],
   at: (values: Record<string, unknown>) => Quantity,
 ): string | undefined {
-  const middle = Object.fromEntries(
-    ranges.map(([key, { low, likely, high }]) => [
-      key,
-      likely ?? { value: low.value / 2 + high.value / 2, unit: low.unit },
-    ]),
-  );
+  const middle = Object.fromEntries(ranges.map(([key, range]) => [key, range.likely ?? middleOf(range)]));
   let driver: string | undefined;
   let widest = -1;
   for (const [key, range] of ranges) {

@@ -2,7 +2,7 @@ import { across, type AcrossAnswer, type AcrossInput } from './across.ts';
 import { inside } from './inside.ts';
 import { monotone, type Direction } from './monotone.ts';
 import type { Quantity } from './quantity.ts';
-import { isRange, type LikelyRange, type Range } from './range.ts';
+import { isRange, middleOf, type LikelyRange, type Range } from './range.ts';
 
 /** One value of every input that may be a range. */
 export type Values<I> = { readonly [K in keyof I]: Exclude<I[K], Range> };
@@ -14,7 +14,7 @@ export function withMiddles<I extends object>(input: I): I {
     const { low, high } = value as Partial<Range>;
     // What is no range at all is refused where it is read.
     if (typeof low?.value !== 'number' || typeof high?.value !== 'number') return [];
-    return [[key, { ...value, likely: { value: low.value + (high.value - low.value) / 2, unit: low.unit } }]];
+    return [[key, { ...value, likely: middleOf(value) }]];
   });
   return middles.length > 0 ? { ...input, ...(Object.fromEntries(middles) as Partial<I>) } : input;
 }

@@ -37,6 +37,11 @@ export function isRange(value: unknown): boolean {
   return typeof value === 'object' && value !== null && ('low' in value || 'high' in value);
 }
 
+/** What lies in the middle between the ends. */
+export function middleOf<U extends string>({ low, high }: Range<U>): Quantity<U> {
+  return { value: low.value / 2 + high.value / 2, unit: low.unit };
+}
+
 /** Refuses ends in the wrong order, a likely value outside them, and ends in different units. */
 export function checkOrder(fn: string, range: Range, path: InputPath): void {
   const { low, likely, high } = range;

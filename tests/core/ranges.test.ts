@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { across } from '../../src/core/across.ts';
+import { withMiddles } from '../../src/core/acrossLikely.ts';
 import { attempt } from '../../src/core/attempt.ts';
 import { between } from '../../src/core/between.ts';
 import { LENGTH } from '../../src/core/dimensions.ts';
@@ -11,6 +12,17 @@ import { quantity } from '../../src/core/quantity.ts';
 import { readRange, type Range } from '../../src/core/range.ts';
 
 const m = (value: number): Quantity<'m'> => ({ value, unit: 'm' });
+
+describe('the middle of a range', () => {
+  it('stands in for the likely value, also where its width is too much for a double', () => {
+    expect(withMiddles({ x: between(1, 2, 'm'), unit: 'm' })).toEqual({
+      x: between(1, 2, 'm', { likely: 1.5 }),
+      unit: 'm',
+    });
+    const widest = between(-1.7e308, 1.7e308, 'm');
+    expect(withMiddles({ x: widest })).toEqual({ x: { ...widest, likely: m(0) } });
+  });
+});
 
 describe('between', () => {
   it('makes plain data, with a likely value where one is given', () => {
