@@ -3,12 +3,7 @@ import type { InputPath } from './InputError.ts';
 import { POSITIVE, type Limits } from './limits.ts';
 import type { Quantity } from './quantity.ts';
 import { read } from './read.ts';
-
-/** A quantity of any kind in base units, with its kind. */
-export interface AnyReading {
-  readonly base: number;
-  readonly dimension: Dimension<string>;
-}
+import type { AnyReading } from './readAny.ts';
 
 /** Reads a quantity that may be of one kind or of another, such as an amount by volume or by mass. */
 export function readOneOf(
