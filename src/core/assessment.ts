@@ -35,6 +35,16 @@ export function judge(gap: number, uncertainty: number, scale: number): Verdict 
 /** From the best to the worst. */
 export const VERDICTS: readonly Verdict[] = ['meets', 'undecided', 'fails'];
 
+/** The finding with the worst verdict, and of several such the one with the least room; nothing where there is none. */
+export function worstBy<F extends { readonly verdict: Verdict }>(
+  findings: readonly F[],
+  room: (finding: F) => number,
+): F | undefined {
+  const rank = ({ verdict }: F) => VERDICTS.indexOf(verdict);
+  const worse = (a: F, b: F) => rank(b) > rank(a) || (rank(b) === rank(a) && room(b) < room(a));
+  return findings.reduce<F | undefined>((a, b) => (!a || worse(a, b) ? b : a), undefined);
+}
+
 /** The worst of several verdicts; nothing to judge meets. */
 export function worstOf(verdicts: readonly Verdict[]): Verdict {
   return verdicts.reduce((a, b) => (VERDICTS.indexOf(b) > VERDICTS.indexOf(a) ? b : a), 'meets');

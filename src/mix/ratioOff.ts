@@ -1,4 +1,4 @@
-import { judge, VERDICTS, type Verdict } from '../core/assessment.ts';
+import { judge, worstBy, type Verdict } from '../core/assessment.ts';
 import type { BaseError, Coverage } from '../statistics/readingError.ts';
 
 /** What was used of a part, in base units of volume or of mass. */
@@ -48,8 +48,5 @@ export function judgeOff({ off, uncertainty }: RatioOff, tolerance: number): Ver
  * to its ratio may be read so badly that it is the one in doubt.
  */
 export function decisive<F extends JudgedRatio>(findings: readonly F[]): F {
-  const rank = ({ verdict }: F) => VERDICTS.indexOf(verdict);
-  const worse = (a: F, b: F) =>
-    rank(b) > rank(a) || (rank(b) === rank(a) && Math.abs(b.off) > Math.abs(a.off));
-  return findings.reduce((a, b) => (worse(a, b) ? b : a));
+  return worstBy(findings, ({ off }) => -Math.abs(off)) as F;
 }
